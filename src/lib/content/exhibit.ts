@@ -1,0 +1,142 @@
+import type { CrownMeasures } from '../domain/measure/crownMeasures';
+import type { ToothForm } from '../domain/tooth/form';
+
+/** Text by language code; a missing language falls back to the exhibit's first language. */
+export type ByLang<T> = Readonly<Record<string, T>>;
+
+export const ROOMS = ['compare', 'feeding', 'replacement', 'which-animal', 'quiz', 'talks'] as const;
+export type RoomId = (typeof ROOMS)[number];
+
+export const PARTS = ['crown', 'shed-crown', 'rooted-tooth', 'germ', 'jaw-piece'] as const;
+/** crown = broken or cut off above the root; shed-crown = lost in life, root resorbed; germ = never erupted */
+export type Part = (typeof PARTS)[number];
+
+export const PRESERVATIONS = ['black', 'tan', 'honey', 'grey', 'living'] as const;
+export type Preservation = (typeof PRESERVATIONS)[number];
+
+export const CERTAINTIES = ['sure', 'likely', 'unsure'] as const;
+export type Certainty = (typeof CERTAINTIES)[number];
+
+/** seen = read in the work itself; second-hand = read about; memory = recalled, must be marked on screen */
+export const SOURCE_TAGS = ['seen', 'second-hand', 'memory', 'ours'] as const;
+export type SourceTag = (typeof SOURCE_TAGS)[number];
+
+export interface Source {
+	id: string;
+	citation: string;
+	doi?: string;
+	tag: SourceTag;
+}
+
+export interface LabelText {
+	/** name shown large */
+	title: string;
+	/** one line under it */
+	short: string;
+	/** what the picture shows, for those who cannot see it; must not repeat the title */
+	alt: string;
+	/** name of each marked feature by feature id */
+	features: Readonly<Record<string, string>>;
+	/** the label's Markdown made safe HTML */
+	html: string;
+	/** the same as plain text */
+	plain: string;
+}
+
+export interface GroupText {
+	name: string;
+	/** one line */
+	short: string;
+	html: string;
+	plain: string;
+}
+
+export interface Group {
+	id: string;
+	/** Latin name shown in italics, if any */
+	latin?: string;
+	living: boolean;
+	/** where it lives or lived */
+	habitat: 'sea' | 'river' | 'land';
+	sources: string[];
+	text: ByLang<GroupText>;
+}
+
+export interface Bed {
+	id: string;
+	/** millions of years; both 0 for living animals */
+	oldest_Ma: number;
+	youngest_Ma: number;
+	text: ByLang<{ name: string; short: string }>;
+}
+
+export type SpecimenShape =
+	| { kind: 'model'; form: ToothForm; basedOn: string[] }
+	| { kind: 'scan'; file: string; units: 'um' | 'mm' | 'cm' | 'm' | 'in' };
+
+export interface MarkedFeature {
+	id: string;
+	/** fraction of crown height */
+	at: number;
+	/** degrees round the section (0 distal, 90 labial, 180 mesial, 270 lingual) */
+	where_deg: number;
+}
+
+/** What has been worked out from the shape, kept by the hash of the shape. */
+export interface PreparedShape {
+	/** content hash of form or scan plus the preparer's version */
+	hash: string;
+	triangles: number;
+	measures: CrownMeasures;
+	/** bounds of the prepared mesh in its tooth frame, mm */
+	bounds: { min: [number, number, number]; max: [number, number, number] };
+}
+
+export interface Specimen {
+	id: string;
+	accession: string;
+	group: string;
+	part: Part;
+	preservation: Preservation;
+	shape: SpecimenShape;
+	prepared: PreparedShape;
+	identified: { by: string; certainty: Certainty };
+	/** id of a bed, absent for a living animal */
+	bed?: string;
+	/** where found, as free text by language, lives in the label */
+	features: MarkedFeature[];
+	licence: string;
+	rightsHolder: string;
+	sources: string[];
+	text: ByLang<LabelText>;
+}
+
+export interface GlossaryEntry {
+	id: string;
+	text: ByLang<{ term: string; meaning: string }>;
+}
+
+export interface Screen {
+	diagonal_in: number;
+	width_px: number;
+	height_px: number;
+}
+
+/** The whole exhibit, immutable; what a visitor's page is made of. */
+export interface Exhibit {
+	/** hash over everything below */
+	hash: string;
+	museum: string;
+	languages: { code: string; name: string }[];
+	rooms: RoomId[];
+	screen: Screen;
+	idle: { warnAfter_s: number; resetAfterWarning_s: number };
+	contact?: string;
+	specimens: Specimen[];
+	groups: Group[];
+	beds: Bed[];
+	sources: Source[];
+	glossary: GlossaryEntry[];
+	/** ICU messages by language and key */
+	ui: ByLang<Readonly<Record<string, string>>>;
+}

@@ -1,0 +1,17 @@
+/** One thing that a curator should know about a file. Wording comes from messages.ts. */
+export interface Problem {
+	/** stable id of the message, e.g. `unknown-key` */
+	id: string;
+	severity: 'error' | 'warning';
+	/** relative to the content folder, forward slashes */
+	file: string;
+	/** from 1 */
+	line: number;
+	column: number;
+	/** field path, e.g. `shape.model.crown_height_mm`; empty for the whole file */
+	path: string;
+	/** what was found and what is expected, one or two plain sentences */
+	message: string;
+	/** what to do, with an example */
+	remedy: string;
+}

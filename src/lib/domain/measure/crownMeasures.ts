@@ -1,0 +1,77 @@
+import type { Vec3 } from '../vec3';
+
+/** Points that define the crown, in the mesh's own frame, mm. */
+export interface CrownMarks {
+	apex: Vec3;
+	baseMesial: Vec3;
+	baseDistal: Vec3;
+	/** optional: towards the lip; helps when length and width are alike */
+	labial?: Vec3;
+}
+
+export interface SectionMeasure {
+	/** fraction of axial height above the base, 0 .. 1 */
+	at: number;
+	area_mm2: number;
+	perimeter_mm: number;
+	/** mesiodistal */
+	length_mm: number;
+	/** labiolingual */
+	width_mm: number;
+	/** 4*pi*A/P^2 */
+	circularity: number;
+}
+
+export interface MeasureWarning {
+	code: string;
+	message: string;
+}
+
+/**
+ * Measures of one crown, from its mesh alone. Definitions: Smith, Vann & Dodson 2005
+ * (doi:10.1002/ar.a.20206) and Hendrickx, Mateus & Araujo 2015 (doi:10.1080/02724634.2015.982797).
+ * A value that the mesh cannot support is null and a warning says why.
+ */
+export interface CrownMeasures {
+	triangles: number;
+	vertices: number;
+	components: number;
+	watertight: boolean;
+	surfaceArea_mm2: number;
+	volume_mm3: number | null;
+	apex: Vec3;
+	baseMesial: Vec3;
+	baseDistal: Vec3;
+	/** distance of the apex above the plane of the crown's base */
+	axialHeight_mm: number;
+	/** CH: straight line, apex to the distal base point */
+	crownHeight_mm: number;
+	/** AL: straight line, apex to the mesial base point */
+	apicalLength_mm: number;
+	/** CBL: mesiodistal length at the crown's base */
+	crownBaseLength_mm: number;
+	/** CBW: labiolingual width at the crown's base */
+	crownBaseWidth_mm: number;
+	/** CBR = CBW / CBL */
+	crownBaseRatio: number;
+	/** CHR = CH / CBL */
+	crownHeightRatio: number;
+	midCrownLength_mm: number | null;
+	midCrownWidth_mm: number | null;
+	/** CA, angle at the mesial base point: acos((CBL^2+AL^2-CH^2)/(2 CBL AL)) */
+	crownAngle_deg: number;
+	/** CAA, angle at the apex: acos((CH^2+AL^2-CBL^2)/(2 CH AL)) */
+	apexAngle_deg: number;
+	/** radius of the sphere that best fits the apex */
+	tipRadius_mm: number | null;
+	/** total turning of the centreline from base to apex */
+	curvature_deg: number | null;
+	/** at 0.1 .. 0.9 of axial height */
+	sections: SectionMeasure[];
+	warnings: MeasureWarning[];
+}
+
+export interface MeasureProblem {
+	code: 'empty' | 'not-a-number' | 'no-area' | 'no-base' | 'no-height';
+	message: string;
+}
