@@ -1,0 +1,109 @@
+/**
+ * What a page is given: the exhibit in one language, as plain data. Types only, so that screens can
+ * import them without any server code.
+ */
+import type { CrownMeasures } from '../domain/measure/crownMeasures';
+import type { Certainty, Part, Preservation, RoomId, Screen, SourceTag } from './exhibit';
+
+/** A prepared shape: everything the stage needs (a `ShapeRef`) and the picture for trays and printing. */
+export interface ShapeView {
+	/** address of the prepared GLB */
+	url: string;
+	/** address of the tray picture, WebP 320 x 320, transparent */
+	pictureUrl: string;
+	preservation: Preservation;
+	/** bounds in the tooth frame, mm */
+	bounds: { min: [number, number, number]; max: [number, number, number] };
+	/** height of the crown's apex above the plane of its base, mm */
+	crownHeight_mm: number;
+	/** triangles of the full level in the GLB */
+	triangles: number;
+}
+
+export interface FeatureView {
+	id: string;
+	name: string;
+	/** fraction of crown height */
+	at: number;
+	/** degrees round the section (0 distal, 90 labial, 180 mesial, 270 lingual) */
+	where_deg: number;
+}
+
+export interface GroupView {
+	id: string;
+	name: string;
+	/** Latin name, shown in italics; null for none */
+	latin: string | null;
+	/** one line */
+	short: string;
+	living: boolean;
+	habitat: 'sea' | 'river' | 'land';
+}
+
+export interface BedView {
+	id: string;
+	name: string;
+	/** one line */
+	short: string;
+	/** millions of years */
+	oldest_Ma: number;
+	youngest_Ma: number;
+}
+
+export interface CitationView {
+	citation: string;
+	doi?: string;
+	tag: SourceTag;
+}
+
+export interface SpecimenView {
+	id: string;
+	accession: string;
+	title: string;
+	/** one line */
+	short: string;
+	/** for those who cannot see the picture */
+	alt: string;
+	/** the label, safe HTML */
+	html: string;
+	/** language of the texts above, which is another than asked for where a translation is missing */
+	textLang: string;
+	features: FeatureView[];
+	group: GroupView;
+	part: Part;
+	preservation: Preservation;
+	/** null for a living animal */
+	bed: BedView | null;
+	/** model = made from published proportions; scan = of the specimen itself */
+	kind: 'model' | 'scan';
+	sourceCitations: CitationView[];
+	identified: { by: string; certainty: Certainty };
+	licence: string;
+	rightsHolder: string;
+	measures: CrownMeasures;
+	shape: ShapeView;
+}
+
+export interface GlossaryView {
+	id: string;
+	term: string;
+	meaning: string;
+}
+
+export interface ExhibitView {
+	/** hash of the exhibit that this was made from */
+	hash: string;
+	museum: string;
+	/** language of this view, always one of `languages` */
+	lang: string;
+	languages: { code: string; name: string }[];
+	rooms: RoomId[];
+	screen: Screen;
+	idle: { warnAfter_s: number; resetAfterWarning_s: number };
+	/** null for none */
+	contact: string | null;
+	/** ICU messages by key; keys missing in this language are filled from the first */
+	ui: Record<string, string>;
+	specimens: SpecimenView[];
+	glossary: GlossaryView[];
+}
