@@ -1,0 +1,135 @@
+// Sets up what a command needs on a fresh clone: packages, the build, a browser.
+// Plain Node only: nothing is installed yet when this runs.
+import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { existsSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+export const ROOT = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
+const say = (/** @type {string} */ line) => process.stderr.write(`${line}\n`);
+
+/**
+ * Runs a program and gives its exit code; everything it prints goes to standard error unless told otherwise.
+ * @param {string} command
+ * @param {string[]} args
+ * @param {{ stdout?: 'inherit' | 'stderr', env?: Record<string, string>, timeout_ms?: number }} [options]
+ */
+export function run(command, args, options = {}) {
+	const result = spawnSync(command, args, {
+		cwd: ROOT,
+		stdio: ['ignore', options.stdout === 'inherit' ? 'inherit' : 2, 'inherit'],
+		env: { ...process.env, ...options.env },
+		timeout: options.timeout_ms,
+		shell: process.platform === 'win32',
+	});
+	if (result.error) return 127;
+	return result.status ?? 1;
+}
+
+/** Ends the command with a plain message. @param {string[]} lines @returns {never} */
+export function giveUp(...lines) {
+	for (const line of lines) say(line);
+	process.exit(1);
+}
+
+/** Installs the packages of the lock file, if they are not there already. */
+export function ensureInstalled() {
+	const [major, minor] = process.versions.node.split('.').map(Number);
+	if (major < 20 || (major === 20 && minor < 19))
+		giveUp(
+			`Tooth Table needs Node.js 20.19 or newer; this is ${process.version}.`,
+			'Install a newer Node.js from nodejs.org, then try again.',
+		);
+	const lock = createHash('sha256')
+		.update(readFileSync(path.join(ROOT, 'package-lock.json')))
+		.digest('hex');
+	const mark = path.join(ROOT, 'node_modules', '.installed-from');
+	if (existsSync(mark) && readFileSync(mark, 'utf8') === lock) return;
+	say('Installing packages from package-lock.json (about a minute the first time) ...');
+	const code = run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error']);
+	if (code !== 0)
+		giveUp(
+			'The packages could not be installed: the lines above say why.',
+			'Most often there is no network, or no right to write in this folder.',
+		);
+	writeFileSync(mark, lock);
+}
+
+/** @param {string} entry @param {import('node:crypto').Hash} hash */
+function addToHash(entry, hash) {
+	const full = path.join(ROOT, entry);
+	if (!existsSync(full)) return;
+	if (statSync(full).isDirectory()) {
+		for (const name of readdirSync(full).sort()) addToHash(path.join(entry, name), hash);
+		return;
+	}
+	hash.update(entry).update('\0').update(readFileSync(full)).update('\0');
+}
+
+/** Builds the app, unless the last build was made from exactly these sources. */
+export function ensureBuilt() {
+	const hash = createHash('sha256');
+	for (const entry of ['src', 'static', 'svelte.config.js', 'vite.config.ts', 'package-lock.json'])
+		addToHash(entry, hash);
+	const sources = hash.digest('hex');
+	const mark = path.join(ROOT, 'build', '.built-from');
+	if (existsSync(mark) && readFileSync(mark, 'utf8') === sources) return;
+	say('Building the exhibit (about half a minute) ...');
+	const code = run(process.execPath, [bin('vite', 'bin/vite.js'), 'build', '--logLevel', 'warn'], {
+		// the build must not depend on how the caller happens to be set
+		env: { NODE_ENV: 'production' },
+	});
+	if (code !== 0) giveUp('The build failed: the lines above say why.');
+	writeFileSync(mark, sources);
+}
+
+/** Path of a package's own script. @param {string} name @param {string} file */
+export function bin(name, file) {
+	return path.join(ROOT, 'node_modules', name, file);
+}
+
+/** Path of a Chromium that Playwright can drive, or null. */
+export function findBrowser() {
+	const named = process.env.CHROMIUM_PATH;
+	if (named && existsSync(named)) return named;
+	for (const name of ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome'])
+		for (const folder of (process.env.PATH ?? '').split(path.delimiter)) {
+			const full = path.join(folder, name);
+			if (existsSync(full)) return full;
+		}
+	try {
+		const require = createRequire(import.meta.url);
+		const own = require('@playwright/test').chromium.executablePath();
+		return existsSync(own) ? own : null;
+	} catch {
+		return null;
+	}
+}
+
+/** Finds a Chromium or installs one: Debian's package as root, else Playwright's own download. */
+export function ensureBrowser() {
+	const found = findBrowser();
+	if (found) return found;
+	say('The browser tests need Chromium; installing it ...');
+	const isRoot = process.getuid?.() === 0;
+	if (isRoot && existsSync('/usr/bin/apt-get')) {
+		run('apt-get', ['update', '-qq']);
+		run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], {
+			env: { DEBIAN_FRONTEND: 'noninteractive' },
+		});
+		const installed = findBrowser();
+		if (installed) return installed;
+	}
+	run(process.execPath, [bin('playwright', 'cli.js'), 'install', 'chromium'], { timeout_ms: 300_000 });
+	return (
+		findBrowser() ??
+		giveUp(
+			'No Chromium could be found or installed, so the browser tests cannot run.',
+			isRoot
+				? 'Install one by hand, or name one: CHROMIUM_PATH=/path/to/chromium npm test'
+				: 'Installing it needs rights: run "sudo apt-get install chromium" once, or name one: CHROMIUM_PATH=/path/to/chromium npm test',
+		)
+	);
+}
