@@ -1,0 +1,21 @@
+import { getStore } from '$lib/server/getStore';
+import { viewFor } from '$lib/server/viewFor';
+import type { PageServerLoad } from './$types';
+
+/** How many teeth lie on the start screen. */
+const ON_SHOW = 9;
+
+export const load: PageServerLoad = ({ locals, depends }) => {
+	depends('exhibit:now');
+	const exhibit = getStore().current();
+	if (!exhibit) return { teeth: [] };
+	const { specimens } = viewFor(exhibit, locals.lang);
+	// spread over the drawer, so that the row shows many kinds
+	const step = Math.max(1, specimens.length / ON_SHOW);
+	const teeth = [];
+	for (let i = 0; i < specimens.length && teeth.length < ON_SHOW; i += step) {
+		const { id, title, shape } = specimens[Math.floor(i)];
+		teeth.push({ id, title, shape });
+	}
+	return { teeth };
+};

@@ -1,0 +1,12 @@
+import { getStore } from '$lib/server/getStore';
+import { viewFor } from '$lib/server/viewFor';
+import { error } from '@sveltejs/kit';
+import type { PageServerLoad } from './$types';
+
+export const load: PageServerLoad = ({ locals, depends }) => {
+	depends('exhibit:now');
+	const exhibit = getStore().current();
+	if (!exhibit) return { specimens: [] };
+	if (!exhibit.rooms.includes('compare')) error(404, 'This room is closed.');
+	return { specimens: viewFor(exhibit, locals.lang).specimens };
+};
