@@ -1,0 +1,261 @@
+import { cp, mkdir, mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { chromium, type Browser, type Page } from '@playwright/test';
+import { ROOT } from '../../src/scripts/setup.mjs';
+import { NAIVE_PAGE } from './naivePage';
+import { serve, type Served } from './server';
+
+const CONTENT = path.join(ROOT, 'content');
+const SCREEN = { width: 1920, height: 1080 };
+const rows: { what: string; measured: string; goal: string; beside: string }[] = [];
+const wanted = process.argv.slice(2);
+const asked = (part: string) => wanted.length === 0 || wanted.includes(part);
+const ms = (value: number) => `${Math.round(value)} ms`;
+
+function median(values: number[]): number {
+	const sorted = [...values].sort((a, b) => a - b);
+	return sorted.length ? sorted[Math.floor(sorted.length / 2)] : Number.NaN;
+}
+
+const launch = () =>
+	chromium.launch({
+		executablePath: process.env.CHROMIUM_PATH,
+		args: [
+			'--no-sandbox',
+			'--disable-quic',
+			'--no-first-run',
+			'--disable-background-networking',
+			'--disable-component-update',
+			'--disable-sync',
+			'--use-angle=swiftshader',
+			'--enable-unsafe-swiftshader',
+		],
+	});
+
+/** Bytes of JavaScript, gzipped, that the start screen needs before it can be touched. */
+async function startScreenScripts(url: string): Promise<{ gzipped: number; files: number }> {
+	const html = await (await fetch(`${url}/`)).text();
+	const seen = new Map<string, number>();
+	const pending = [...html.matchAll(/["'](?:\.\/|\/)?(_app\/immutable\/[^"']+\.js)["']/g)].map((match) => match[1]);
+	while (pending.length) {
+		const file = pending.pop() as string;
+		if (seen.has(file)) continue;
+		const source = await (await fetch(`${url}/${file}`)).text();
+		seen.set(file, gzipSync(source).length);
+		// static imports are needed now; import() comes later
+		for (const match of source.matchAll(/(?:from|import)\s*["']([^"']+\.js)["']/g))
+			pending.push(path.posix.join(path.posix.dirname(file), match[1]));
+	}
+	let gzipped = 0;
+	for (const size of seen.values()) gzipped += size;
+	return { gzipped, files: seen.size };
+}
+
+/** Times between frames while a finger moves over the first tooth for two seconds. */
+async function dragFrames(page: Page, selector: string): Promise<number[]> {
+	const box = await page.locator(selector).first().boundingBox();
+	if (!box) throw new Error(`dragFrames: nothing at ${selector}`);
+	const x = box.x + box.width / 2;
+	const y = box.y + box.height / 2;
+	await page.evaluate(() => {
+		const times: number[] = [];
+		(window as unknown as { frameTimes: number[] }).frameTimes = times;
+		let last = performance.now();
+		const step = (now: number) => {
+			times.push(now - last);
+			last = now;
+			if (times.length < 10_000) requestAnimationFrame(step);
+		};
+		requestAnimationFrame(step);
+	});
+	await page.mouse.move(x, y);
+	await page.mouse.down();
+	const until = performance.now() + 2500;
+	for (let i = 0; performance.now() < until; i += 1) {
+		await page.mouse.move(x + 160 * Math.sin(i / 9), y + 30 * Math.sin(i / 17));
+		await new Promise((resolve) => setTimeout(resolve, 8));
+	}
+	await page.mouse.up();
+	const times = await page.evaluate(() => (window as unknown as { frameTimes: number[] }).frameTimes);
+	return times.slice(Math.min(10, times.length)); // the first frames belong to the touch itself
+}
+
+async function benchScripts(served: Served) {
+	const { gzipped, files } = await startScreenScripts(served.url);
+	rows.push({
+		what: 'Start screen: JavaScript, gzipped',
+		measured: `${(gzipped / 1000).toFixed(1)} kB in ${files} files`,
+		goal: 'at most 60 kB',
+		beside: '',
+	});
+}
+
+async function benchColdStart(served: Served, browser: Browser) {
+	const times: number[] = [];
+	const ready: number[] = [];
+	for (let i = 0; i < 5; i += 1) {
+		const context = await browser.newContext({ viewport: SCREEN });
+		const page = await context.newPage();
+		const opened = performance.now();
+		await page.goto(`${served.url}/`);
+		await page.locator('[data-ready]').waitFor();
+		ready.push(performance.now() - opened);
+		const touched = performance.now();
+		await page.locator('[data-room="compare"]').click();
+		await page.waitForFunction(() => document.querySelectorAll('[data-drawn="true"]').length === 2);
+		times.push(performance.now() - touched);
+		await context.close();
+	}
+	rows.push({
+		what: 'First touch to two teeth, cold (nothing cached)',
+		measured: ms(median(times)),
+		goal: 'under 2,000 ms',
+		beside: `start screen itself after ${ms(median(ready))}`,
+	});
+}
+
+async function benchDrag(served: Served, browser: Browser) {
+	const context = await browser.newContext({ viewport: SCREEN });
+	const page = await context.newPage();
+	await page.goto(`${served.url}/compare`);
+	await page.waitForFunction(() => document.querySelectorAll('[data-drawn="true"]').length === 2);
+	await page.waitForTimeout(1500);
+	const ours = median(await dragFrames(page, '[role="application"]'));
+	const still = await page.evaluate(async () => {
+		const stats = () => window.toothTable?.stats();
+		const from = performance.now();
+		while (performance.now() - from < 5000 && (stats()?.moving || (stats()?.quality ?? 0) < 1))
+			await new Promise((resolve) => setTimeout(resolve, 5));
+		return performance.now() - from;
+	});
+	const stats = await page.evaluate(() => window.toothTable?.stats());
+	await context.close();
+
+	const plain = await browser.newContext({ viewport: SCREEN });
+	const naive = await plain.newPage();
+	await naive.goto(`${served.url}/`);
+	const shapes = await (await fetch(`${served.url}/compare`)).text();
+	const urls = [...new Set(shapes.match(/\/shapes\/[0-9a-f]+\.glb/g) ?? [])].slice(0, 2);
+	await naive.route('**/naive.html', (route) => route.fulfill({ contentType: 'text/html', body: NAIVE_PAGE(urls) }));
+	await naive.route('**/naive-modules/**', async (route) => {
+		const file = new URL(route.request().url()).pathname.split('/naive-modules/')[1];
+		await route.fulfill({
+			contentType: 'text/javascript',
+			body: await readFile(path.join(ROOT, 'node_modules', 'three', file)),
+		});
+	});
+	await naive.goto(`${served.url}/naive.html`);
+	await naive.waitForFunction(() => document.body.dataset.loaded === 'yes', undefined, { timeout: 60_000 });
+	await naive.waitForTimeout(500);
+	const theirs = median(await dragFrames(naive, 'canvas'));
+	await plain.close();
+	rows.push({
+		what: 'Dragging with two teeth at 1920x1080, no graphics card: median frame',
+		measured: ms(ours),
+		goal: 'at most 33 ms',
+		beside: `naive page ${ms(theirs)}: ${(theirs / ours).toFixed(1)} times as long`,
+	});
+	rows.push({
+		what: 'Full quality after the finger lifts',
+		measured: ms(still),
+		goal: 'within 300 ms',
+		beside: `${stats?.triangles ?? 0} triangles then on screen`,
+	});
+}
+
+async function benchEdit(browser: Browser) {
+	const folder = await mkdtemp(path.join(os.tmpdir(), 'tooth-table-500-'));
+	await cp(CONTENT, folder, { recursive: true });
+	const ids = (await readdir(path.join(folder, 'specimens'))).sort();
+	for (let i = ids.length; i < 500; i += 1) {
+		const from = path.join(folder, 'specimens', ids[i % ids.length]);
+		const to = path.join(folder, 'specimens', `copy-${i}`);
+		await mkdir(to);
+		for (const name of await readdir(from)) {
+			const text = await readFile(path.join(from, name), 'utf8');
+			await writeFile(path.join(to, name), text.replace(/^accession: .*$/m, `accession: COPY ${i}`));
+		}
+	}
+	const served = await serve({ contentDir: folder, port: 4397 });
+	const context = await browser.newContext({ viewport: SCREEN });
+	const page = await context.newPage();
+	await page.goto(`${served.url}/compare?teeth=${ids[0]},${ids[1]}`);
+	await page.waitForFunction(() => document.querySelectorAll('[data-drawn="true"]').length === 2);
+	await page.waitForTimeout(1000);
+	const file = path.join(folder, 'specimens', ids[0], 'label.en.md');
+	const original = await readFile(file, 'utf8');
+	const times: number[] = [];
+	for (let i = 0; i < 7; i += 1) {
+		const title = `Edited ${i}`;
+		const saved = performance.now();
+		await writeFile(file, original.replace(/^title: .*$/m, `title: ${title}`));
+		await page.waitForFunction(
+			(wanted) => document.querySelector('[data-place="1"] h2')?.textContent === wanted,
+			title,
+		);
+		times.push(performance.now() - saved);
+		await page.waitForTimeout(400);
+	}
+	const specimenFile = path.join(folder, 'specimens', ids[0], 'specimen.yaml');
+	const facts = await readFile(specimenFile, 'utf8');
+	const saved = performance.now();
+	await writeFile(specimenFile, facts.replace('group:', 'grup:'));
+	for (;;) {
+		const health = (await (await fetch(`${served.url}/healthz`)).json()) as { problems: { errors: number } };
+		if (health.problems.errors > 0) break;
+		await new Promise((resolve) => setTimeout(resolve, 10));
+	}
+	const bad = performance.now() - saved;
+	await context.close();
+	const dataDir = served.dataDir;
+	await served.stop();
+	rows.push({
+		what: 'Saved text on the screen, 500 specimens',
+		measured: ms(median(times)),
+		goal: 'under 500 ms',
+		beside: `slowest of ${times.length}: ${ms(Math.max(...times))}; a bad file is told after ${ms(bad)}`,
+	});
+	await rm(folder, { recursive: true, force: true });
+	await rm(dataDir, { recursive: true, force: true });
+}
+
+async function benchStart(dataDir: string) {
+	const again = await serve({ contentDir: CONTENT, port: 4398, dataDir });
+	rows.push({
+		what: 'npm start, second time: to the first answer',
+		measured: ms(again.started_ms),
+		goal: 'under 3,000 ms',
+		beside: '',
+	});
+	await again.stop();
+}
+
+async function main() {
+	const dataDir = await mkdtemp(path.join(os.tmpdir(), 'tooth-table-data-'));
+	const served = await serve({ contentDir: CONTENT, port: 4396, dataDir });
+	const browser = await launch();
+	try {
+		rows.push({
+			what: 'Start with no prepared shapes: to a complete exhibit',
+			measured: ms(served.started_ms),
+			goal: '',
+			beside: `${(await readdir(path.join(CONTENT, 'specimens'))).length} specimens sculpted, measured, baked`,
+		});
+		if (asked('scripts')) await benchScripts(served);
+		if (asked('cold')) await benchColdStart(served, browser);
+		if (asked('drag')) await benchDrag(served, browser);
+		await served.stop();
+		if (asked('start')) await benchStart(dataDir);
+		if (asked('edit')) await benchEdit(browser);
+	} finally {
+		await browser.close();
+		await served.stop();
+		await rm(dataDir, { recursive: true, force: true });
+	}
+	process.stdout.write('\n| what | measured | goal | beside it |\n|---|---|---|---|\n');
+	for (const row of rows) process.stdout.write(`| ${row.what} | ${row.measured} | ${row.goal} | ${row.beside} |\n`);
+}
+
+await main();

@@ -1,0 +1,61 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+const LIB = path.resolve(__dirname, '../../src/lib');
+
+function sources(folder: string): string[] {
+	return readdirSync(path.join(LIB, folder), { recursive: true, encoding: 'utf8' })
+		.filter((name) => /\.(ts|svelte)$/.test(name))
+		.map((name) => path.join(folder, name));
+}
+
+/** What a file imports: packages by name, our own files by room. */
+function imports(file: string): string[] {
+	const text = readFileSync(path.join(LIB, file), 'utf8');
+	return [...text.matchAll(/(?:from\s*|import\s*\(?\s*)['"]([^'"]+)['"]/g)].map(([, name]) => {
+		if (!name.startsWith('.')) return name;
+		const target = path.join(path.dirname(file), name).replaceAll(path.sep, '/');
+		return `room:${target.startsWith('domain/') ? target.split('/').slice(0, 2).join('/') : target.split('/')[0]}`;
+	});
+}
+
+/** The rooms and packages that each room may use; itself is always allowed. */
+const ALLOWED: Record<string, RegExp> = {
+	'domain/mesh': /^(room:domain\/(vec3|result)|earcut|three-mesh-bvh|meshoptimizer|manifold-3d)$/,
+	'domain/tooth': /^room:domain\/(vec3|result|mesh)$/,
+	'domain/measure': /^room:domain\/(vec3|result|mesh|tooth)$/,
+	content: /^(room:domain\/.*|zod|yaml|markdown-it|sanitize-html|intl-messageformat|@formatjs\/.*|fastest-levenshtein)$/,
+	stage: /^(room:domain\/.*|room:content|three|three\/.*|@use-gesture\/vanilla|meshoptimizer)$/,
+	kiosk: /^(room:(stage|content|domain\/.*)|svelte|svelte\/.*|\$app\/.*|intl-messageformat)$/,
+	ui: /^(room:(kiosk|stage|content|domain\/.*)|svelte|svelte\/.*|\$app\/.*)$/,
+};
+
+describe('arrows between the rooms', () => {
+	for (const [room, allowed] of Object.entries(ALLOWED))
+		it(`${room} imports only what lies below it`, () => {
+			const files = sources(room);
+			expect(files.length).toBeGreaterThan(0);
+			const wrong = files.flatMap((file) =>
+				imports(file)
+					.filter((name) => name !== `room:${room}` && !allowed.test(name))
+					.map((name) => `${file} -> ${name}`),
+			);
+			expect(wrong).toEqual([]);
+		});
+
+	it('three.js is imported by the stage and by the scan readers only', () => {
+		const wrong = ['domain', 'content', 'kiosk', 'ui', 'server']
+			.flatMap(sources)
+			.filter((file) => !file.replaceAll(path.sep, '/').startsWith('server/scan/'))
+			.filter((file) => imports(file).some((name) => name === 'three' || name.startsWith('three/')));
+		expect(wrong).toEqual([]);
+	});
+
+	it('what screens load first does not pull the stage in: its code is imported by import() only', () => {
+		const wrong = [...sources('ui'), ...sources('kiosk')].filter((file) =>
+			/^\s*import (?!type)[^;]*stage\/(?!api)/m.test(readFileSync(path.join(LIB, file), 'utf8')),
+		);
+		expect(wrong).toEqual([]);
+	});
+});
