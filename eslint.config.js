@@ -4,7 +4,11 @@ import globals from 'globals';
 import svelteConfig from './svelte.config.js';
 
 /** Forbids imports that would run against the arrows of DEVELOPERS.md. */
-const arrows = (/** @type {string[]} */ files, /** @type {string[]} */ group, /** @type {string} */ message) => ({
+const arrows = (
+	/** @type {string[]} */ files,
+	/** @type {string[]} */ group,
+	/** @type {string} */ message,
+) => ({
 	files,
 	rules: { 'no-restricted-imports': ['error', { patterns: [{ group, message }] }] },
 });
@@ -78,7 +82,17 @@ export default ts.config(
 	),
 	arrows(
 		['src/lib/domain/tooth/**'],
-		['svelte', 'node:*', '$app/*', 'zod', 'three', '**/measure/**', '**/content/**', '**/stage/**', '**/server/**'],
+		[
+			'svelte',
+			'node:*',
+			'$app/*',
+			'zod',
+			'three',
+			'**/measure/**',
+			'**/content/**',
+			'**/stage/**',
+			'**/server/**',
+		],
 		'tooth may use mesh only',
 	),
 	arrows(

@@ -28,7 +28,8 @@ await new Promise((resolve) => {
 	probe.listen(Number(PORT), HOST, () => probe.close(resolve));
 });
 
-if (!existsSync(CONTENT_DIR)) giveUp(`There is no content folder at ${CONTENT_DIR}. Set CONTENT_DIR to yours.`);
+if (!existsSync(CONTENT_DIR))
+	giveUp(`There is no content folder at ${CONTENT_DIR}. Set CONTENT_DIR to yours.`);
 
 ensureInstalled();
 ensureBuilt();

@@ -12,10 +12,18 @@ const steps = [
 		name: 'types',
 		does: () =>
 			run(node, [bin('@sveltejs/kit', 'svelte-kit.js'), 'sync']) ||
-			run(node, [bin('svelte-check', 'bin/svelte-check'), '--tsconfig', './tsconfig.json', '--fail-on-warnings']) ||
+			run(node, [
+				bin('svelte-check', 'bin/svelte-check'),
+				'--tsconfig',
+				'./tsconfig.json',
+				'--fail-on-warnings',
+			]) ||
 			run(node, [bin('typescript', 'bin/tsc'), '-p', 'src/lib/domain/tsconfig.json']),
 	},
-	{ name: 'unit', does: () => run(node, [bin('vitest', 'vitest.mjs'), 'run'], { env: { NODE_ENV: 'test' } }) },
+	{
+		name: 'unit',
+		does: () => run(node, [bin('vitest', 'vitest.mjs'), 'run'], { env: { NODE_ENV: 'test' } }),
+	},
 	{
 		name: 'browser',
 		does: () => {
@@ -39,6 +47,8 @@ for (const { name, does } of steps) {
 	const started = Date.now();
 	process.stderr.write(`\n=== ${name}\n`);
 	const code = does();
-	process.stderr.write(`=== ${name}: ${code === 0 ? 'good' : 'FAILED'} (${Math.round((Date.now() - started) / 1000)} s)\n`);
+	process.stderr.write(
+		`=== ${name}: ${code === 0 ? 'good' : 'FAILED'} (${Math.round((Date.now() - started) / 1000)} s)\n`,
+	);
 	if (code !== 0) process.exit(code);
 }

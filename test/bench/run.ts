@@ -38,7 +38,9 @@ const launch = () =>
 async function startScreenScripts(url: string): Promise<{ gzipped: number; files: number }> {
 	const html = await (await fetch(`${url}/`)).text();
 	const seen = new Map<string, number>();
-	const pending = [...html.matchAll(/["'](?:\.\/|\/)?(_app\/immutable\/[^"']+\.js)["']/g)].map((match) => match[1]);
+	const pending = [...html.matchAll(/["'](?:\.\/|\/)?(_app\/immutable\/[^"']+\.js)["']/g)].map(
+		(match) => match[1],
+	);
 	while (pending.length) {
 		const file = pending.pop() as string;
 		if (seen.has(file)) continue;
@@ -138,7 +140,9 @@ async function benchDrag(served: Served, browser: Browser) {
 	await naive.goto(`${served.url}/`);
 	const shapes = await (await fetch(`${served.url}/compare`)).text();
 	const urls = [...new Set(shapes.match(/\/shapes\/[0-9a-f]+\.glb/g) ?? [])].slice(0, 2);
-	await naive.route('**/naive.html', (route) => route.fulfill({ contentType: 'text/html', body: NAIVE_PAGE(urls) }));
+	await naive.route('**/naive.html', (route) =>
+		route.fulfill({ contentType: 'text/html', body: NAIVE_PAGE(urls) }),
+	);
 	await naive.route('**/naive-modules/**', async (route) => {
 		const file = new URL(route.request().url()).pathname.split('/naive-modules/')[1];
 		await route.fulfill({
@@ -255,7 +259,8 @@ async function main() {
 		await rm(dataDir, { recursive: true, force: true });
 	}
 	process.stdout.write('\n| what | measured | goal | beside it |\n|---|---|---|---|\n');
-	for (const row of rows) process.stdout.write(`| ${row.what} | ${row.measured} | ${row.goal} | ${row.beside} |\n`);
+	for (const row of rows)
+		process.stdout.write(`| ${row.what} | ${row.measured} | ${row.goal} | ${row.beside} |\n`);
 }
 
 await main();

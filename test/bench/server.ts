@@ -13,7 +13,11 @@ export interface Served {
 }
 
 /** Starts the built exhibit as `npm start` does, and waits until it has an exhibit to show. */
-export async function serve(options: { contentDir: string; port: number; dataDir?: string }): Promise<Served> {
+export async function serve(options: {
+	contentDir: string;
+	port: number;
+	dataDir?: string;
+}): Promise<Served> {
 	const dataDir = options.dataDir ?? (await mkdtemp(path.join(os.tmpdir(), 'tooth-table-bench-')));
 	const started = performance.now();
 	const child: ChildProcess = spawn(process.execPath, ['src/scripts/start.mjs'], {

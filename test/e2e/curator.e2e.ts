@@ -5,7 +5,9 @@ import { CONTENT, drawn, expect, ready, test, touchDrag, view } from './helpers'
 const health = async (request: import('@playwright/test').APIRequestContext) =>
 	(await (await request.get('/healthz')).json()) as { ok: boolean; problems: { errors: number } };
 
-test('a saved label shows on the screen without a reload, and the visitor loses nothing', async ({ page }) => {
+test('a saved label shows on the screen without a reload, and the visitor loses nothing', async ({
+	page,
+}) => {
 	await page.goto('/compare');
 	await ready(page);
 	await drawn(page);
@@ -17,7 +19,9 @@ test('a saved label shows on the screen without a reload, and the visitor loses 
 	try {
 		const saved = Date.now();
 		await writeFile(file, before.replace(/^title: .*$/m, 'title: A name mended this morning'));
-		await expect(page.locator('[data-place="1"] h2')).toHaveText('A name mended this morning', { timeout: 3000 });
+		await expect(page.locator('[data-place="1"] h2')).toHaveText('A name mended this morning', {
+			timeout: 3000,
+		});
 		expect(Date.now() - saved).toBeLessThan(3000);
 		expect(await page.evaluate(() => (window as unknown as { kept?: boolean }).kept)).toBe(true);
 		await expect(view(page, 1)).toHaveAttribute('data-drawn', 'true');

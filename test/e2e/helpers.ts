@@ -15,7 +15,8 @@ export const test = base.extend<{ watched: void }>({
 		async ({ page }, use) => {
 			const faults: string[] = [];
 			page.on('console', (message) => {
-				if (message.type() === 'error' && !faults.includes(message.text())) faults.push(`console: ${message.text()}`);
+				if (message.type() === 'error' && !faults.includes(message.text()))
+					faults.push(`console: ${message.text()}`);
 			});
 			page.on('pageerror', (error) => faults.push(`uncaught: ${error.message}`));
 			page.on('request', (request) => {
@@ -90,7 +91,12 @@ export async function touchDrag(page: Page, target: Locator, dx: number, dy: num
 }
 
 /** Spreads two fingers from the middle of an element. */
-export async function touchSpread(page: Page, target: Locator, from_px: number, to_px: number): Promise<void> {
+export async function touchSpread(
+	page: Page,
+	target: Locator,
+	from_px: number,
+	to_px: number,
+): Promise<void> {
 	const box = await target.boundingBox();
 	if (!box) throw new Error('touchSpread: the element is not on screen');
 	const client = await page.context().newCDPSession(page);

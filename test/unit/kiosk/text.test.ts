@@ -3,7 +3,11 @@ import { formatIcu } from '../../../src/lib/kiosk/formatIcu';
 import { ScreenText } from '../../../src/lib/kiosk/text.svelte';
 
 const words = { plain: 'Start', teeth: '{count, plural, one {# tooth} other {# teeth}}' };
-const make = (lang: string) => new ScreenText(() => lang, () => words);
+const make = (lang: string) =>
+	new ScreenText(
+		() => lang,
+		() => words,
+	);
 
 describe('ScreenText', () => {
 	it('gives plain words without a formatter, and a missing key as itself', () => {

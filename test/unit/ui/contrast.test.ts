@@ -32,7 +32,9 @@ describe('colours of the design', () => {
 	};
 	const grounds = ['felt', 'felt-raised', 'felt-high'];
 	const pairs = [
-		...['bone', 'chalk', 'amber', 'rust'].flatMap((ink) => grounds.map((ground) => [ink, ground, 4.5] as const)),
+		...['bone', 'chalk', 'amber', 'rust'].flatMap((ink) =>
+			grounds.map((ground) => [ink, ground, 4.5] as const),
+		),
 		['on-amber', 'amber', 4.5] as const,
 		...grounds.map((ground) => ['amber-dim', ground, 3] as const),
 	];

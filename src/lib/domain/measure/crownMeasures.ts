@@ -72,6 +72,6 @@ export interface CrownMeasures {
 }
 
 export interface MeasureProblem {
-	code: 'empty' | 'not-a-number' | 'no-area' | 'no-base' | 'no-height';
+	code: 'empty' | 'not-a-number' | 'bad-index' | 'no-area' | 'no-base' | 'no-height';
 	message: string;
 }
