@@ -36,6 +36,10 @@ export default ts.config(
 				{ argsIgnorePattern: '^_', varsIgnorePattern: '^_', caughtErrorsIgnorePattern: '^_' },
 			],
 			'svelte/no-navigation-without-resolve': 'off',
+			// plain values made and used within one call are meant to be plain
+			'svelte/prefer-svelte-reactivity': 'off',
+			// {' '} keeps a space that line breaks would swallow
+			'svelte/no-useless-mustaches': 'off',
 			eqeqeq: 'error',
 			'no-console': 'error',
 		},

@@ -11,7 +11,7 @@ process.env.HOST ??= '127.0.0.1';
 process.env.CONTENT_DIR = path.resolve(process.env.CONTENT_DIR ?? path.join(ROOT, 'content'));
 process.env.DATA_DIR = path.resolve(process.env.DATA_DIR ?? path.join(ROOT, 'data'));
 
-const { PORT, HOST, CONTENT_DIR, DATA_DIR } = process.env;
+const { PORT, HOST, CONTENT_DIR } = process.env;
 if (!/^\d{1,5}$/.test(PORT) || Number(PORT) > 65535 || Number(PORT) === 0)
 	giveUp(`PORT is "${PORT}", but must be a number from 1 to 65535, for example PORT=4173.`);
 
