@@ -1,0 +1,240 @@
+import { stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { ExhibitDraft, SpecimenDraft } from '../content/draft';
+import type { Exhibit, PreparedShape } from '../content/exhibit';
+import { createContentCache, loadContent } from '../content/loadContent';
+import type { Problem } from '../content/problem';
+import { composeExhibit } from './composeExhibit';
+import { fsReader, pathInside } from './fsReader';
+import type { Logger } from './logger';
+import type { ShapeFailure, ShapeJob, ShapeOutcome } from './prepare/shapeJob';
+import { createWorkerPool } from './prepare/workerPool';
+import { scanFormat } from './scan/readScan';
+import { formHash, scanHash, sha256OfFile } from './shapeHash';
+import { createShapeKeeper } from './shapeKeeper';
+import { shapeProblem } from './shapeProblem';
+import { readSnapshot, writeSnapshot } from './snapshotFile';
+import { watchContent } from './watchContent';
+
+export interface ExhibitStoreOptions {
+	contentDir: string;
+	/** where prepared shapes and the last good exhibit are kept */
+	dataDir: string;
+	logger: Logger;
+	watch: boolean;
+	/** works out one shape; default: in threads of its own */
+	prepare?: (job: ShapeJob) => Promise<ShapeOutcome>;
+}
+
+/** The exhibit as it stands in the content folder, kept up to date, always the last good one. */
+export interface ExhibitStore {
+	/** The folder has been read and its shapes are prepared, or an earlier exhibit is there to show meanwhile. */
+	readonly ready: Promise<void>;
+	/** Aborted when the store closes. */
+	readonly closing: AbortSignal;
+	/** null only while there has never been a good exhibit */
+	current(): Exhibit | null;
+	/** Everything that a curator should know about the files as they are now. */
+	problems(): Problem[];
+	preparing(): { done: number; total: number };
+	/** Calls the listener after each change; returns what ends that. */
+	subscribe(listener: (event: { hash: string }) => void): () => void;
+	/** Reads the folder now; resolves when what it says is shown, except for shapes still being prepared. */
+	reload(): Promise<void>;
+	/** Resolves when no shape is being prepared and everything has been written. */
+	settled(): Promise<void>;
+	close(): Promise<void>;
+}
+
+interface ShapeOfSpecimen {
+	hash: string;
+	job: Omit<ShapeJob, 'preservations'>;
+}
+
+export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
+	const { contentDir, dataDir, logger } = options;
+	const reader = fsReader(contentDir);
+	const cache = createContentCache();
+	const listeners = new Set<(event: { hash: string }) => void>();
+	const closing = new AbortController();
+	const pool = options.prepare ? null : createWorkerPool();
+	const keeper = createShapeKeeper({
+		dataDir,
+		prepare: options.prepare ?? ((job) => pool!.run(job)),
+		logger,
+		onDone: () => void queue(show),
+	});
+	const scanHashes = new Map<string, { stamp: string; bytesHash: string }>();
+
+	let current: Exhibit | null = null;
+	let problems: Problem[] = [];
+	let draft: ExhibitDraft | null = null;
+	let draftProblems: Problem[] = [];
+	let shapes = new Map<string, ShapeOfSpecimen | null>();
+	let saving: Promise<void> = Promise.resolve();
+	let turn: Promise<void> = Promise.resolve();
+	let reloadQueued: Promise<void> | null = null;
+	let becameReady = (): void => undefined;
+	const ready = new Promise<void>((resolve) => {
+		becameReady = resolve;
+	});
+
+	/** One thing at a time. */
+	function queue(step: () => Promise<void>): Promise<void> {
+		turn = turn.then(async () => {
+			if (closing.signal.aborted) return;
+			try {
+				await step();
+			} catch (cause) {
+				logger.warn(`The exhibit could not be brought up to date: ${String(cause)}`);
+			}
+		});
+		return turn;
+	}
+
+	function reload(): Promise<void> {
+		reloadQueued ??= queue(async () => {
+			reloadQueued = null;
+			await load();
+			await show();
+		});
+		return reloadQueued;
+	}
+
+	async function load(): Promise<void> {
+		const loaded = await loadContent(reader, cache);
+		draftProblems = loaded.problems;
+		if (!loaded.draft) {
+			draft = null;
+			problems = loaded.problems;
+			return;
+		}
+		const entries = await Promise.all(
+			loaded.draft.specimens.map(async (specimen) => [specimen.id, await shapeOf(specimen)] as const),
+		);
+		draft = loaded.draft;
+		shapes = new Map(entries);
+	}
+
+	/** null where the scan is missing */
+	async function shapeOf(specimen: SpecimenDraft): Promise<ShapeOfSpecimen | null> {
+		const { shape } = specimen;
+		if (shape.kind === 'model') {
+			const hash = formHash(shape.form);
+			return { hash, job: { hash, dataDir, source: { kind: 'model', form: shape.form } } };
+		}
+		try {
+			const path = await pathInside(join(contentDir, 'specimens', specimen.id), shape.file);
+			const facts = await stat(path);
+			const stamp = `${facts.mtimeMs}-${facts.size}-${facts.ino}`;
+			let known = scanHashes.get(path);
+			if (known?.stamp !== stamp) {
+				known = { stamp, bytesHash: await sha256OfFile(path) };
+				scanHashes.set(path, known);
+			}
+			const hash = scanHash(known.bytesHash, scanFormat(shape.file) ?? '', shape.units);
+			const source = { kind: 'scan' as const, path, bytesHash: known.bytesHash, units: shape.units };
+			return { hash, job: { hash, dataDir, source } };
+		} catch {
+			return null;
+		}
+	}
+
+	/** Shows what the draft says with the shapes that are there, and has the missing ones prepared. */
+	async function show(): Promise<void> {
+		if (!draft) {
+			becameReady();
+			return;
+		}
+		const found = [...draftProblems];
+		const prepared = new Map<string, PreparedShape>();
+		const wanted = new Map<string, ShapeJob>();
+		for (const specimen of draft.specimens) {
+			const shape = shapes.get(specimen.id);
+			if (!shape) {
+				found.push(await explain(specimen, { of: 'changed' }));
+				continue;
+			}
+			let state = keeper.state(shape.hash, specimen.preservation);
+			if (state.is === 'unknown') state = await keeper.find(shape.hash, specimen.preservation);
+			if (state.is === 'ready') prepared.set(specimen.id, state.prepared);
+			else if (state.is === 'failed') found.push(await explain(specimen, state.failure));
+			else {
+				const job = wanted.get(shape.hash) ?? { ...shape.job, preservations: [] };
+				if (!job.preservations.includes(specimen.preservation)) job.preservations.push(specimen.preservation);
+				wanted.set(shape.hash, job);
+			}
+		}
+		problems = found;
+		for (const job of wanted.values()) keeper.request(job);
+		// A first start shows nothing until all is there; later the rest of the exhibit does not wait.
+		if (wanted.size > 0 && !current) return;
+		publish(composeExhibit(draft, found, current, (specimen) => prepared.get(specimen.id) ?? null));
+		becameReady();
+	}
+
+	async function explain(specimen: SpecimenDraft, failure: ShapeFailure): Promise<Problem> {
+		const yaml = await reader.read(`specimens/${specimen.id}/specimen.yaml`).catch(() => null);
+		return shapeProblem(specimen, failure, yaml);
+	}
+
+	function publish(exhibit: Exhibit): void {
+		if (exhibit.hash === current?.hash) return;
+		current = exhibit;
+		for (const listener of [...listeners]) {
+			try {
+				listener({ hash: exhibit.hash });
+			} catch (cause) {
+				logger.warn(`A listener failed: ${String(cause)}`);
+			}
+		}
+		saving = saving.then(async () => {
+			if (current !== exhibit) return; // a newer one follows
+			try {
+				await writeSnapshot(dataDir, exhibit);
+			} catch (cause) {
+				logger.warn(`The last good exhibit could not be kept in ${dataDir}: ${String(cause)}`);
+			}
+		});
+	}
+
+	void queue(async () => {
+		current = await readSnapshot(dataDir);
+	});
+	void reload();
+	const stopWatching = options.watch
+		? watchContent(contentDir, () => void reload(), { polling: process.env.CONTENT_POLL === '1', logger })
+		: null;
+
+	return {
+		ready,
+		closing: closing.signal,
+		current: () => current,
+		problems: () => problems,
+		preparing: () => keeper.progress(),
+		subscribe(listener) {
+			listeners.add(listener);
+			return () => void listeners.delete(listener);
+		},
+		reload,
+		async settled() {
+			let seen: Promise<void> | null = null;
+			while (seen !== turn) {
+				seen = turn;
+				await turn;
+				await keeper.settled();
+			}
+			await saving;
+		},
+		async close() {
+			if (closing.signal.aborted) return;
+			closing.abort();
+			listeners.clear();
+			await stopWatching?.();
+			await pool?.close();
+			await turn;
+			await saving;
+			becameReady();
+		},
+	};
+}

@@ -1,0 +1,121 @@
+import type { SpecimenDraft } from '../content/draft';
+import { snakeKey } from '../content/camelKey';
+import { fieldPath, splitFieldPath } from '../content/fieldPath';
+import { FILE_START, finding, type Finding, type Place } from '../content/finding';
+import type { Problem } from '../content/problem';
+import { readYaml } from '../content/readYaml';
+import type { FormProblem } from '../domain/tooth/form';
+import type { ShapeFailure } from './prepare/shapeJob';
+
+/**
+ * Words why a specimen's shape could not be made. `yaml` is the text of its specimen.yaml, for the
+ * line and column; null where it cannot be read.
+ */
+export function shapeProblem(specimen: SpecimenDraft, failure: ShapeFailure, yaml: string | null): Problem {
+	const places = yaml === null ? null : readYaml(yaml).places;
+	const placeOf = (path: string): Place => {
+		// the nearest field round it that the file does write down
+		for (let steps = splitFieldPath(path); steps.length > 0; steps = steps.slice(0, -1)) {
+			const place = places?.get(fieldPath(steps));
+			if (place) return place.value;
+		}
+		return FILE_START;
+	};
+	const file = `specimens/${specimen.id}/specimen.yaml`;
+	if (failure.of === 'form') return { ...formFinding(failure.problem, placeOf), file };
+	const path = specimen.shape.kind === 'scan' ? 'shape.scan.file' : 'shape.model';
+	const words = failureWords(specimen, failure);
+	return { severity: 'error', file, ...placeOf(path), path, ...words };
+}
+
+function formFinding(problem: FormProblem, placeOf: (path: string) => Place): Finding {
+	const inForm = splitFieldPath(problem.path).map((step) =>
+		typeof step === 'number' ? step : snakeKey(step),
+	);
+	const path = fieldPath(['shape', 'model', ...inForm]);
+	const place = placeOf(path);
+	const { found, min, max } = problem;
+	switch (problem.code) {
+		case 'out-of-range':
+			return finding('out-of-range', place, path, { path, found: String(found ?? '?'), min, max });
+		case 'tip-too-blunt':
+			return finding('tip-too-blunt', place, path, { found, max });
+		case 'no-crown-left':
+			return finding('no-crown-left', place, path, null);
+		case 'serration-too-fine':
+			return finding('serration-too-fine', place, path, { found, max });
+		case 'ridge-too-tall':
+			return finding('ridge-too-tall', place, path, { path, found, max });
+		case 'pulp-breaks-out':
+			return finding('pulp-breaks-out', place, path, { found, max });
+		case 'sections-empty':
+			return finding('sections-empty', place, path, null);
+		case 'not-closed':
+			return finding('shape-not-closed', place, path, null);
+	}
+}
+
+type Words = Pick<Problem, 'id' | 'message' | 'remedy'>;
+
+function failureWords(specimen: SpecimenDraft, failure: Exclude<ShapeFailure, { of: 'form' }>): Words {
+	const { shape } = specimen;
+	const name = shape.kind === 'scan' ? `The scan ${shape.file}` : 'The model';
+	if (failure.of === 'changed') {
+		return {
+			id: 'scan-not-there',
+			message: `${name} is not there, or is being changed at this moment.`,
+			remedy: 'Wait until the file has been copied; check its name, for example file: scan.stl',
+		};
+	}
+	if (failure.of === 'crash') {
+		return {
+			id: 'shape-failed',
+			message: `${name} could not be prepared: ${failure.message}`,
+			remedy:
+				shape.kind === 'scan'
+					? 'Save the scan again from the program that made it; if it has more than 2 million triangles, save it with fewer.'
+					: 'Compare the numbers with those of another specimen, and put back the last ones that worked.',
+		};
+	}
+	if (failure.of === 'measure') {
+		return {
+			id: `shape-${failure.problem.code}`,
+			message: `${name} could not be measured: ${failure.problem.message}`,
+			remedy:
+				'Check that the file holds one tooth with its crown, and nothing else, and that its units are right: units: mm',
+		};
+	}
+	switch (failure.problem.code) {
+		case 'unknown-format':
+			return {
+				id: 'scan-ending',
+				message: `${name} is not a kind of scan that can be read: its name ends in .glb, .stl, .ply or .obj.`,
+				remedy: 'Save the scan as one of these, for example file: scan.stl',
+			};
+		case 'compressed':
+			return {
+				id: 'scan-compressed',
+				message: `${name} is packed in a way that cannot be opened here (${failure.problem.detail ?? 'unknown'}).`,
+				remedy: 'Save it again without compression, or as STL: file: scan.stl',
+			};
+		case 'no-triangles':
+			return {
+				id: 'scan-no-triangles',
+				message: `${name} has no surface in it: no triangles, only points or lines or nothing at all.`,
+				remedy:
+					'Make a surface (a mesh) of it in the program that made the scan, and save that: file: scan.stl',
+			};
+		case 'not-a-number':
+			return {
+				id: 'scan-damaged',
+				message: `${name} has corners without a place (their numbers are not finite).`,
+				remedy: 'Repair the mesh in the program that made the scan, and save it again: file: scan.stl',
+			};
+		case 'unreadable':
+			return {
+				id: 'scan-damaged',
+				message: `${name} could not be read: it is damaged, or not what its name says (${failure.problem.detail ?? 'no reason given'}).`,
+				remedy: 'Copy it again from where it was made, or save it again: file: scan.stl',
+			};
+	}
+}

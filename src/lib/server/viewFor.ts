@@ -1,0 +1,127 @@
+import type { Bed, ByLang, Exhibit, Group, Source, Specimen } from '../content/exhibit';
+import type { BedView, CitationView, ExhibitView, GroupView, ShapeView, SpecimenView } from '../content/view';
+import { pictureUrl, shapeUrl } from './shapeFiles';
+
+/**
+ * The exhibit in one language, as plain data for a page. An unknown language becomes the exhibit's
+ * first; text missing in a language is taken from the first.
+ */
+export function viewFor(exhibit: Exhibit, lang: string): ExhibitView {
+	const first = exhibit.languages[0]?.code ?? 'en';
+	const chosen = exhibit.languages.some((language) => language.code === lang) ? lang : first;
+	const groups = new Map(exhibit.groups.map((group) => [group.id, group]));
+	const beds = new Map(exhibit.beds.map((bed) => [bed.id, bed]));
+	const sources = new Map(exhibit.sources.map((source) => [source.id, source]));
+	return {
+		hash: exhibit.hash,
+		museum: exhibit.museum,
+		lang: chosen,
+		languages: exhibit.languages,
+		rooms: exhibit.rooms,
+		screen: exhibit.screen,
+		idle: exhibit.idle,
+		contact: exhibit.contact ?? null,
+		ui: { ...exhibit.ui[first], ...exhibit.ui[chosen] },
+		specimens: exhibit.specimens.map((specimen) => {
+			const group = groups.get(specimen.group);
+			const bed = specimen.bed === undefined ? undefined : beds.get(specimen.bed);
+			return specimenView(specimen, group, bed, sources, chosen, first);
+		}),
+		glossary: exhibit.glossary.flatMap((entry) => {
+			const text = pick(entry.text, chosen, first)?.value;
+			return text ? [{ id: entry.id, term: text.term, meaning: text.meaning }] : [];
+		}),
+	};
+}
+
+function specimenView(
+	specimen: Specimen,
+	group: Group | undefined,
+	bed: Bed | undefined,
+	sources: ReadonlyMap<string, Source>,
+	lang: string,
+	first: string,
+): SpecimenView {
+	const text = pick(specimen.text, lang, first);
+	const featureNames = { ...specimen.text[first]?.features, ...text?.value.features };
+	return {
+		id: specimen.id,
+		accession: specimen.accession,
+		title: text?.value.title ?? specimen.accession,
+		short: text?.value.short ?? '',
+		alt: text?.value.alt ?? '',
+		html: text?.value.html ?? '',
+		textLang: text?.lang ?? first,
+		features: specimen.features.map(({ id, at, where_deg }) => ({
+			id,
+			name: featureNames[id] ?? id,
+			at,
+			where_deg,
+		})),
+		group: groupView(specimen.group, group, lang, first),
+		part: specimen.part,
+		preservation: specimen.preservation,
+		bed: bed ? bedView(bed, lang, first) : null,
+		kind: specimen.shape.kind,
+		sourceCitations: citations(specimen, sources),
+		identified: specimen.identified,
+		licence: specimen.licence,
+		rightsHolder: specimen.rightsHolder,
+		measures: specimen.prepared.measures,
+		shape: shapeView(specimen),
+	};
+}
+
+/** The words in the language asked for, else in the first, else in any. */
+function pick<T>(text: ByLang<T>, lang: string, first: string): { lang: string; value: T } | null {
+	for (const code of [lang, first, ...Object.keys(text)]) {
+		const value = text[code];
+		if (value !== undefined) return { lang: code, value };
+	}
+	return null;
+}
+
+function groupView(id: string, group: Group | undefined, lang: string, first: string): GroupView {
+	const text = group && pick(group.text, lang, first)?.value;
+	return {
+		id,
+		name: text?.name ?? group?.latin ?? id,
+		latin: group?.latin ?? null,
+		short: text?.short ?? '',
+		living: group?.living ?? false,
+		habitat: group?.habitat ?? 'sea',
+	};
+}
+
+function bedView(bed: Bed, lang: string, first: string): BedView {
+	const text = pick(bed.text, lang, first)?.value;
+	return {
+		id: bed.id,
+		name: text?.name ?? bed.id,
+		short: text?.short ?? '',
+		oldest_Ma: bed.oldest_Ma,
+		youngest_Ma: bed.youngest_Ma,
+	};
+}
+
+/** What the specimen's own facts rest on, then what its shape was built from, each once. */
+function citations(specimen: Specimen, sources: ReadonlyMap<string, Source>): CitationView[] {
+	const ids = [...specimen.sources, ...(specimen.shape.kind === 'model' ? specimen.shape.basedOn : [])];
+	return [...new Set(ids)].flatMap((id) => {
+		const source = sources.get(id);
+		if (!source) return [];
+		const { citation, doi, tag } = source;
+		return [doi === undefined ? { citation, tag } : { citation, doi, tag }];
+	});
+}
+
+function shapeView({ prepared, preservation }: Specimen): ShapeView {
+	return {
+		url: shapeUrl(prepared.hash),
+		pictureUrl: pictureUrl(prepared.hash, preservation),
+		preservation,
+		bounds: prepared.bounds,
+		crownHeight_mm: prepared.measures.axialHeight_mm,
+		triangles: prepared.triangles,
+	};
+}
