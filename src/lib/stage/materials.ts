@@ -1,0 +1,64 @@
+/** The two materials of a view's tooth and their shared uniforms. */
+import { Color, DoubleSide, ShaderMaterial, Vector3, Vector4 } from 'three';
+import { PALETTES } from '../content/palettes';
+import type { Preservation } from '../content/exhibit';
+import { REGIONS, type Region } from '../domain/mesh/triMesh';
+import { TOOTH_FRAGMENT, TOOTH_VERTEX } from './shading.glsl';
+
+/** roughness 0 .. 1, strength of the glossy coat, of fibres, of enamel's own marks (banding, translucency) */
+const FINISH: Readonly<Record<Region, readonly [number, number, number, number]>> = {
+	enamel: [0.34, 1, 0, 1],
+	carina: [0.3, 1, 0, 1],
+	ridge: [0.32, 1, 0, 1],
+	facet: [0.55, 0.4, 0.1, 0],
+	dentine: [0.72, 0.12, 0.4, 0],
+	root: [0.82, 0.05, 1, 0],
+	pit: [0.92, 0, 0.6, 0],
+	pulp: [0.92, 0, 0.3, 0],
+};
+
+export interface ToothMaterials {
+	full: ShaderMaterial;
+	light: ShaderMaterial;
+	dress(preservation: Preservation, crownHeight_mm: number): void;
+	dispose(): void;
+}
+
+/** Colour in linear light of each region, in REGIONS' order. */
+export const linearPalette = (preservation: Preservation): Vector3[] =>
+	REGIONS.map((region) => {
+		const [r, g, b] = PALETTES[preservation][region];
+		const colour = new Color().setRGB(r / 255, g / 255, b / 255, 'srgb');
+		return new Vector3(colour.r, colour.g, colour.b);
+	});
+
+export const createToothMaterials = (): ToothMaterials => {
+	const uniforms = {
+		palette: { value: linearPalette('living') },
+		finish: { value: REGIONS.map((region) => new Vector4(...FINISH[region])) },
+		crownHeight: { value: 1 },
+	};
+	const make = (full: boolean) =>
+		new ShaderMaterial({
+			name: full ? 'tooth at rest' : 'tooth in motion',
+			vertexShader: TOOTH_VERTEX,
+			fragmentShader: TOOTH_FRAGMENT,
+			uniforms,
+			defines: full ? { FULL: '' } : {},
+			side: DoubleSide,
+			toneMapped: false,
+		});
+	const [full, light] = [make(true), make(false)];
+	return {
+		full,
+		light,
+		dress(preservation, crownHeight_mm) {
+			uniforms.palette.value = linearPalette(preservation);
+			uniforms.crownHeight.value = Math.max(1e-6, crownHeight_mm);
+		},
+		dispose() {
+			full.dispose();
+			light.dispose();
+		},
+	};
+};

@@ -1,0 +1,368 @@
+/**
+ * The stage: one canvas behind the page, one renderer and one context for the page's life, and as many views as
+ * there are elements to draw in. Draws only when something has changed.
+ *
+ * Loop: every mutator marks a change with the governor and wakes the loop; each tick asks the governor whether to
+ * draw at moving quality, at rest quality, to wait, or to stop ticking.
+ */
+import type {
+	CreateStage,
+	Pose,
+	ScaleMode,
+	ShapeRef,
+	Stage,
+	StageEvents,
+	StageOptions,
+	StageStats,
+	StageView,
+} from './api';
+import { fitViews } from './fit';
+import { attachGestures } from './gestures';
+import { createGovernor } from './governor';
+import {
+	advance,
+	createHandledView,
+	easeTo,
+	heading,
+	setFit,
+	shownPxPerMm,
+	type HandledView,
+} from './handledView';
+import { loadShape, parkShape } from './loadShape';
+import { createToothMaterials } from './materials';
+import { createPainter } from './painter';
+import { createPool } from './pool';
+import { cappedSpeed, DEFAULT_POSE, degreesPerPx, turned, zoomed } from './pose';
+import { MAX_PIXEL_RATIO, RESTORE_WAIT_ms } from './thresholds';
+
+/** shapes that nobody shows but that stay in main memory, ready to be shown again */
+const KEEP_SHAPES = 8;
+
+/** What a test may put in the place of the browser. */
+export interface StageSurroundings {
+	/** called when a lost context does not come back */
+	reload: () => void;
+}
+
+/** As `CreateStage` in api.ts; throws NoWebGL where the browser gives no WebGL2 context. */
+export const createStage = (
+	canvas: HTMLCanvasElement,
+	options: StageOptions,
+	surroundings: StageSurroundings = { reload: () => location.reload() },
+): Stage => {
+	const painter = createPainter(canvas);
+	Object.assign(canvas.style, {
+		position: 'fixed',
+		inset: '0',
+		width: '100%',
+		height: '100%',
+		pointerEvents: 'none',
+	});
+
+	const now = () => performance.now();
+	const pixelRatio = () => Math.min(MAX_PIXEL_RATIO, window.devicePixelRatio || 1);
+	const governor = createGovernor({ software: painter.software, now, pixels: painter.pixels(pixelRatio()) });
+	const pool = createPool({ load: loadShape, park: parkShape, keep: KEEP_SHAPES });
+	// keeps the shaders alive between rooms, when no view is there
+	const spareMaterials = createToothMaterials();
+	painter.warm(spareMaterials);
+
+	const views: HandledView[] = [];
+	const listeners: { [K in keyof StageEvents]: Set<StageEvents[K]> } = { pose: new Set() };
+	let scaleMode: ScaleMode = 'same-scale';
+	let linked = true;
+	let lost = false;
+	let losses = 0;
+	let frames = 0;
+	let ticking = 0;
+	let relayout = true;
+	let poseChanged = false;
+	let lastTouched: HandledView | null = null;
+	let reloadTimer: ReturnType<typeof setTimeout> | undefined;
+	let gone = false;
+
+	const wake = () => {
+		if (!ticking && !lost && !gone) ticking = requestAnimationFrame(tick);
+	};
+	const moved = () => {
+		poseChanged = true;
+		governor.moved();
+		wake();
+	};
+	const once = () => {
+		governor.changed();
+		wake();
+	};
+
+	/** Sizes all views to each other. `jump` lists views whose size is set at once (a new shape has no old size). */
+	const refit = (atOnce: boolean, jump?: HandledView) => {
+		const fits = fitViews(
+			views.map((v) =>
+				v.shape
+					? {
+							width_px: v.element.clientWidth,
+							height_px: v.element.clientHeight,
+							bounds: v.shape.bounds,
+							crownHeight_mm: v.shape.crownHeight_mm,
+						}
+					: null,
+			),
+			scaleMode,
+		);
+		views.forEach((v, i) => {
+			if (setFit(v, fits[i], now(), atOnce || options.reducedMotion || v === jump)) poseChanged = true;
+		});
+	};
+
+	const draw = (plan: 'moving' | 'rest') => {
+		const step = plan === 'moving' ? governor.step : governor.rest;
+		const started = now();
+		painter.draw(
+			views.flatMap((view) => {
+				const pxPerMm = shownPxPerMm(view, started);
+				if (!view.shape || !view.loan || pxPerMm === null) return [];
+				const box = view.element.getBoundingClientRect();
+				const { shape, materials, pose } = view;
+				return [{ box, shape, loaded: view.loan.resource, materials, pose, pxPerMm }];
+			}),
+			step,
+			pixelRatio(),
+		);
+		frames++;
+		governor.drawn(plan);
+		if (plan === 'rest') {
+			void painter.finished().then(() => {
+				// a frame in which shaders were being made says nothing of the next one
+				if (frames > 3) governor.restTook(now() - started);
+			});
+		}
+		for (const view of views) for (const done of view.waiting.splice(0)) done();
+		if (!poseChanged) return;
+		poseChanged = false;
+		for (const listener of listeners.pose) listener();
+	};
+
+	const tick = () => {
+		ticking = 0;
+		if (lost || gone) return;
+		if (relayout) {
+			relayout = false;
+			refit(true);
+		}
+		for (const view of views) if (advance(view, now())) moved();
+		const plan = governor.plan();
+		if (plan === 'moving' || plan === 'rest') draw(plan);
+		if (governor.plan() !== 'none') wake();
+	};
+
+	/** The views that go with this one: all when linked. */
+	const together = (view: HandledView) => (linked ? views : [view]);
+	/** Zoom is shared wherever sizes are meant to be compared. */
+	const zoomTogether = (view: HandledView) => (linked || scaleMode === 'same-scale' ? views : [view]);
+
+	const turnNow = (view: HandledView, yaw_deg: number, tilt_deg: number) => {
+		lastTouched = view;
+		for (const v of together(view)) {
+			v.ease = null;
+			v.glide = null;
+			v.pose = turned(v.pose, yaw_deg, tilt_deg);
+		}
+		moved();
+	};
+	const zoomNow = (view: HandledView, factor: number) => {
+		lastTouched = view;
+		const { zoom } = zoomed(heading(view), factor);
+		for (const v of zoomTogether(view)) {
+			if (v.ease) v.pose = { ...v.ease.to };
+			v.ease = null;
+			v.pose = { ...v.pose, zoom };
+		}
+		moved();
+	};
+	const resetNow = (view: HandledView) => {
+		lastTouched = view;
+		for (const v of together(view)) easeTo(v, { ...DEFAULT_POSE }, now(), options.reducedMotion);
+		for (const v of zoomTogether(view)) {
+			if (!together(view).includes(v)) easeTo(v, { ...heading(v), zoom: 1 }, now(), options.reducedMotion);
+		}
+		moved();
+	};
+	const flickNow = (view: HandledView, yaw_per_ms: number, tilt_per_ms: number) => {
+		if (options.reducedMotion) return;
+		const { yaw, tilt } = cappedSpeed(yaw_per_ms, tilt_per_ms);
+		for (const v of together(view)) v.glide = { from: v.pose, yaw, tilt, since_ms: now() };
+		moved();
+	};
+	const grabNow = (view: HandledView) => {
+		lastTouched = view;
+		for (const v of together(view)) {
+			v.glide = null;
+			v.ease = null;
+		}
+	};
+	/** All views to the pose of the one last touched, or only to its zoom. */
+	const gather = (zoomOnly: boolean) => {
+		const lead = lastTouched ?? views[0];
+		if (!lead) return;
+		const to = heading(lead);
+		for (const v of views) {
+			if (v !== lead)
+				easeTo(v, zoomOnly ? { ...heading(v), zoom: to.zoom } : { ...to }, now(), options.reducedMotion);
+		}
+		moved();
+	};
+
+	const layoutChanged = () => {
+		relayout = true;
+		moved();
+	};
+	const resizeObserver = new ResizeObserver(layoutChanged);
+	resizeObserver.observe(canvas);
+	window.addEventListener('resize', layoutChanged);
+	window.addEventListener('scroll', layoutChanged, { capture: true, passive: true });
+
+	const onLost = (event: Event) => {
+		event.preventDefault();
+		if (gone) return;
+		lost = true;
+		losses++;
+		cancelAnimationFrame(ticking);
+		ticking = 0;
+		clearTimeout(reloadTimer);
+		reloadTimer = setTimeout(() => surroundings.reload(), RESTORE_WAIT_ms);
+		options.onContext?.('lost');
+	};
+	const onRestored = () => {
+		if (gone) return;
+		lost = false;
+		clearTimeout(reloadTimer);
+		painter.rebuild();
+		once();
+		options.onContext?.('restored');
+	};
+	canvas.addEventListener('webglcontextlost', onLost);
+	canvas.addEventListener('webglcontextrestored', onRestored);
+
+	const addView = (element: HTMLElement): StageView => {
+		const view = createHandledView(element, createToothMaterials());
+		const companion = views.find((v) => v.shape);
+		if (linked && companion) view.pose = { ...heading(companion) };
+		else if (companion && scaleMode === 'same-scale') view.pose = { ...view.pose, zoom: companion.pose.zoom };
+		views.push(view);
+		resizeObserver.observe(element);
+		const perPx = () => degreesPerPx(element.clientWidth, element.clientHeight, view.pose.zoom);
+		const detach = attachGestures(element, {
+			grab: () => grabNow(view),
+			drag: (dx, dy) => turnNow(view, dx * perPx(), dy * perPx()),
+			flick: (vx, vy) => flickNow(view, vx * perPx(), vy * perPx()),
+			zoom: (factor) => zoomNow(view, factor),
+			reset: () => resetNow(view),
+		});
+		const drop = () => {
+			view.loan?.release();
+			view.loan = null;
+			view.shape = null;
+		};
+		const isHere = () => views.includes(view);
+
+		return {
+			async show(shape) {
+				const asked = ++view.asked;
+				if (shape === null) {
+					drop();
+				} else {
+					const loan = await pool.borrow(shape.url);
+					if (asked !== view.asked || !isHere()) return loan.release();
+					const old = view.loan;
+					view.loan = loan;
+					view.shape = shape;
+					old?.release();
+					view.materials.dress(shape.preservation, shape.crownHeight_mm);
+				}
+				refit(false, view);
+				poseChanged = true;
+				const drawn = new Promise<void>((resolve) => view.waiting.push(resolve));
+				moved();
+				return drawn;
+			},
+			turnBy: (yaw_deg, tilt_deg) => turnNow(view, yaw_deg, tilt_deg),
+			zoomBy: (factor) => zoomNow(view, factor),
+			reset: () => resetNow(view),
+			get pose(): Pose {
+				return { ...view.pose };
+			},
+			get pxPerMm() {
+				return shownPxPerMm(view, now());
+			},
+			dispose() {
+				if (!isHere()) return;
+				detach();
+				resizeObserver.unobserve(element);
+				view.asked++;
+				drop();
+				views.splice(views.indexOf(view), 1);
+				if (lastTouched === view) lastTouched = null;
+				for (const done of view.waiting.splice(0)) done();
+				view.materials.dispose();
+				refit(false);
+				once();
+			},
+		};
+	};
+
+	const stats = (): StageStats => ({
+		frames,
+		movingMedian_ms: governor.median_ms,
+		views: views.length,
+		contexts: gone || lost ? 0 : 1,
+		...painter.figures,
+		quality: governor.moving ? governor.step.scale : governor.rest.scale,
+		moving: governor.moving,
+		contextLosses: losses,
+	});
+
+	return {
+		addView,
+		setScaleMode(mode) {
+			if (mode === scaleMode) return;
+			scaleMode = mode;
+			refit(false);
+			if (mode === 'same-scale') gather(true);
+			moved();
+		},
+		setLinked(on) {
+			if (on === linked) return;
+			linked = on;
+			if (on) gather(false);
+		},
+		on(event, listener) {
+			listeners[event].add(listener);
+			return () => listeners[event].delete(listener);
+		},
+		preload: (shape) => pool.preload(shape.url),
+		invalidate: once,
+		stats,
+		dispose() {
+			if (gone) return;
+			gone = true;
+			cancelAnimationFrame(ticking);
+			clearTimeout(reloadTimer);
+			resizeObserver.disconnect();
+			window.removeEventListener('resize', layoutChanged);
+			window.removeEventListener('scroll', layoutChanged, { capture: true });
+			canvas.removeEventListener('webglcontextlost', onLost);
+			canvas.removeEventListener('webglcontextrestored', onRestored);
+			for (const view of views) {
+				for (const done of view.waiting.splice(0)) done();
+				view.loan?.release();
+				view.materials.dispose();
+			}
+			views.length = 0;
+			spareMaterials.dispose();
+			pool.clear();
+			painter.dispose();
+		},
+	} satisfies Stage;
+};
+
+createStage satisfies CreateStage;
