@@ -1,0 +1,287 @@
+import { convexHull2d } from '../mesh/convexHull2d';
+import { fitPlane } from '../mesh/fitPlane';
+import { planeFrame } from '../mesh/planeFrame';
+import { polygonArea } from '../mesh/polygonArea';
+import { principalAxes, type PrincipalAxes } from '../mesh/principalAxes';
+import type { PlaneFrame } from '../mesh/section';
+import type { Topology } from '../mesh/topology';
+import type { TriMesh } from '../mesh/triMesh';
+import { vec3, type Vec3 } from '../vec3';
+
+export interface FoundBase {
+	/** origin on the base plane, normal towards the tip */
+	frame: PlaneFrame;
+	/** outline of the flat end in the frame, convex, x, y pairs; null when the piece has no flat end */
+	outline: Float64Array | null;
+	/** cut = flat closed end, rim = flat opening, end = no flat end: the blunt end of the whole piece */
+	kind: 'cut' | 'rim' | 'end';
+}
+
+interface Candidate {
+	frame: PlaneFrame;
+	outline: Float64Array;
+	kind: 'cut' | 'rim';
+	score: number;
+}
+
+/** directions of normals are counted in a grid of this many cells a side over the unfolded octahedron */
+const GRID = 48;
+/** flat ends smaller than this share of the piece's shadow along them are not the crown's base */
+const LEAST_SHARE = 0.15;
+/** share of the longest extent that a flat end may depart from its plane */
+const FLAT = 0.004;
+/** squared cosine of the angle within which a triangle faces along a flat end (20 degrees: noise tilts small ones) */
+const COS2_FACING = 0.883;
+/** at most this many directions are tried */
+const MOST_DIRECTIONS = 40;
+
+/**
+ * Finds the plane at which a crown ends, in any position: the largest flat face, or the largest flat opening,
+ * that has the whole piece on one side. Long pieces prefer a face across their length, so that the flat lip side
+ * of a D-shaped crown or a steep wear facet is not taken for the base.
+ */
+export function findBase(mesh: TriMesh, topology: Topology): FoundBase | null {
+	const axes = principalAxes(mesh);
+	const size = extentAlong(mesh, axes.axes[0]).size;
+	if (!(size > 0)) return null;
+	let best: Candidate | null = null;
+	for (const candidate of [...cutEnds(mesh, axes, size), ...rims(mesh, topology, axes, size)]) {
+		if (!best || candidate.score > best.score) best = candidate;
+	}
+	if (best) return { frame: best.frame, outline: best.outline, kind: best.kind };
+	return bluntEnd(mesh, axes);
+}
+
+function extentAlong(mesh: TriMesh, d: Vec3): { low: number; high: number; size: number } {
+	const p = mesh.positions;
+	let low = Infinity;
+	let high = -Infinity;
+	for (let i = 0; i < p.length; i += 3) {
+		const h = p[i] * d[0] + p[i + 1] * d[1] + p[i + 2] * d[2];
+		if (h < low) low = h;
+		if (h > high) high = h;
+	}
+	return { low, high, size: high - low };
+}
+
+function varianceAlong({ covariance: c }: PrincipalAxes, n: Vec3): number {
+	return (
+		c[0] * n[0] * n[0] +
+		c[1] * n[1] * n[1] +
+		c[2] * n[2] * n[2] +
+		2 * (c[3] * n[0] * n[1] + c[4] * n[0] * n[2] + c[5] * n[1] * n[2])
+	);
+}
+
+/** Area of the convex outline of all vertices seen along the frame's normal. */
+function shadowArea(mesh: TriMesh, frame: PlaneFrame): number {
+	return Math.abs(polygonArea(convexHull2d(flatten(mesh.positions, frame))));
+}
+
+function flatten(points: ArrayLike<number>, { origin: o, u, v }: PlaneFrame): Float64Array {
+	const out = new Float64Array((points.length / 3) * 2);
+	for (let i = 0, k = 0; i < points.length; i += 3, k += 2) {
+		const x = points[i] - o[0];
+		const y = points[i + 1] - o[1];
+		const z = points[i + 2] - o[2];
+		out[k] = x * u[0] + y * u[1] + z * u[2];
+		out[k + 1] = x * v[0] + y * v[1] + z * v[2];
+	}
+	return out;
+}
+
+function judge(
+	mesh: TriMesh,
+	axes: PrincipalAxes,
+	points: Float64Array,
+	point: Vec3,
+	inward: Vec3,
+	kind: 'cut' | 'rim',
+): Candidate | null {
+	const frame = planeFrame(point, inward, axes.axes[0]);
+	const outline = convexHull2d(flatten(points, frame));
+	const area = Math.abs(polygonArea(outline));
+	if (!(area > LEAST_SHARE * shadowArea(mesh, frame))) return null;
+	return { frame, outline, kind, score: area ** 1.5 * varianceAlong(axes, frame.normal) };
+}
+
+function faceNormals(mesh: TriMesh): Float64Array {
+	const { positions: p, indices } = mesh;
+	const out = new Float64Array(indices.length);
+	for (let k = 0; k < indices.length; k += 3) {
+		const a = indices[k] * 3;
+		const b = indices[k + 1] * 3;
+		const c = indices[k + 2] * 3;
+		const ux = p[b] - p[a];
+		const uy = p[b + 1] - p[a + 1];
+		const uz = p[b + 2] - p[a + 2];
+		const vx = p[c] - p[a];
+		const vy = p[c + 1] - p[a + 1];
+		const vz = p[c + 2] - p[a + 2];
+		out[k] = (uy * vz - uz * vy) / 2;
+		out[k + 1] = (uz * vx - ux * vz) / 2;
+		out[k + 2] = (ux * vy - uy * vx) / 2;
+	}
+	return out;
+}
+
+/** Cell of the octahedral grid that a vector points into; a normal and its opposite share one. */
+function cellOf(x: number, y: number, z: number): number {
+	if (y < 0 || (y === 0 && (x < 0 || (x === 0 && z < 0)))) {
+		x = -x;
+		y = -y;
+		z = -z;
+	}
+	const sum = Math.abs(x) + y + Math.abs(z);
+	const s = x / sum;
+	const t = z / sum;
+	const i = Math.min(GRID - 1, Math.floor(((s + t + 1) / 2) * GRID));
+	const j = Math.min(GRID - 1, Math.floor(((s - t + 1) / 2) * GRID));
+	return i * GRID + j;
+}
+
+function cutEnds(mesh: TriMesh, axes: PrincipalAxes, size: number): Candidate[] {
+	const normals = faceNormals(mesh);
+	const { indices, positions: p } = mesh;
+	const bins = new Float64Array(GRID * GRID);
+	let total = 0;
+	for (let k = 0; k < normals.length; k += 3) {
+		const area = Math.hypot(normals[k], normals[k + 1], normals[k + 2]);
+		if (!(area > 0)) continue;
+		bins[cellOf(normals[k], normals[k + 1], normals[k + 2])] += area;
+		total += area;
+	}
+	const order = Array.from(bins.keys()).filter((cell) => bins[cell] > total * 0.0015);
+	order.sort((a, b) => bins[b] - bins[a]);
+	const directions: Vec3[] = [...axes.axes];
+	for (const cell of order) {
+		if (directions.length >= MOST_DIRECTIONS) break;
+		const a = ((Math.floor(cell / GRID) + 0.5) / GRID) * 2 - 1;
+		const b = (((cell % GRID) + 0.5) / GRID) * 2 - 1;
+		const x = (a + b) / 2;
+		const z = (a - b) / 2;
+		const direction = vec3.normalise([x, Math.max(0, 1 - Math.abs(x) - Math.abs(z)), z]);
+		if (directions.some((known) => Math.abs(vec3.dot(known, direction)) > 0.992)) continue;
+		directions.push(direction);
+	}
+	const found: Candidate[] = [];
+	const cosNear = Math.cos((12 * Math.PI) / 180);
+	for (const start of directions) {
+		let d = start;
+		// settle on the mean normal of the faces that look this way
+		for (let round = 0; round < 2; round++) {
+			let sx = 0;
+			let sy = 0;
+			let sz = 0;
+			for (let k = 0; k < normals.length; k += 3) {
+				const x = normals[k];
+				const y = normals[k + 1];
+				const z = normals[k + 2];
+				const along = x * d[0] + y * d[1] + z * d[2];
+				const area2 = x * x + y * y + z * z;
+				if (along * along < cosNear * cosNear * area2) continue;
+				const sign = along < 0 ? -1 : 1;
+				sx += sign * x;
+				sy += sign * y;
+				sz += sign * z;
+			}
+			if (sx * sx + sy * sy + sz * sz > 0) d = vec3.normalise([sx, sy, sz]);
+		}
+		for (const outward of [d, vec3.scale(d, -1)]) {
+			const candidate = flatFace(outward);
+			if (candidate) found.push(candidate);
+		}
+	}
+	return found;
+
+	function flatFace(from: Vec3): Candidate | null {
+		let outward = from;
+		let point: Vec3 = [0, 0, 0];
+		let corners = new Float64Array(0);
+		let level = extentAlong(mesh, outward).high;
+		let tolerance = size * 0.02;
+		for (let round = 0; round < 4; round++) {
+			const list: number[] = [];
+			let facing = 0;
+			for (let k = 0; k < indices.length; k += 3) {
+				const nx = normals[k];
+				const ny = normals[k + 1];
+				const nz = normals[k + 2];
+				const along = nx * outward[0] + ny * outward[1] + nz * outward[2];
+				const area2 = nx * nx + ny * ny + nz * nz;
+				// winding may be wrong in a scan: either side of the face counts
+				if (along * along < COS2_FACING * area2) continue;
+				let far = 0;
+				for (let c = k; c < k + 3; c++) {
+					const i = indices[c] * 3;
+					const h = p[i] * outward[0] + p[i + 1] * outward[1] + p[i + 2] * outward[2] - level;
+					if (Math.abs(h) > far) far = Math.abs(h);
+				}
+				if (far > tolerance) continue;
+				facing += Math.sqrt(area2);
+				for (let c = k; c < k + 3; c++) {
+					const i = indices[c] * 3;
+					list.push(p[i], p[i + 1], p[i + 2]);
+				}
+			}
+			if (list.length < 9 || !(facing > total * 0.0005)) return null;
+			corners = Float64Array.from(list);
+			const plane = fitPlane(corners);
+			outward = vec3.dot(plane.normal, outward) < 0 ? vec3.scale(plane.normal, -1) : plane.normal;
+			point = plane.point;
+			level = vec3.dot(point, outward);
+			if (vec3.dot(outward, from) < 0.9) return null;
+			// the next rounds keep to the face itself: walls that meet it at a low angle drop out
+			tolerance =
+				round === 0 ? size * FLAT * 1.5 : Math.min(size * FLAT, Math.max(plane.rms * 3.5, size * 1e-5));
+		}
+		if (extentAlong(mesh, outward).high - level > size * FLAT * 1.5) return null;
+		return judge(mesh, axes, corners, point, vec3.scale(outward, -1), 'cut');
+	}
+}
+
+function rims(mesh: TriMesh, topology: Topology, axes: PrincipalAxes, size: number): Candidate[] {
+	const { positions: p } = mesh;
+	const found: Candidate[] = [];
+	for (const loop of topology.boundaryLoops.slice(0, 8)) {
+		if (loop.length < 3) continue;
+		const points = new Float64Array(loop.length * 3);
+		loop.forEach((vertex, i) => points.set(p.subarray(vertex * 3, vertex * 3 + 3), i * 3));
+		const plane = fitPlane(points);
+		if (plane.rms > size * 0.03) continue;
+		const level = vec3.dot(plane.point, plane.normal);
+		const { low, high } = extentAlong(mesh, plane.normal);
+		const inward = high - level > level - low ? plane.normal : vec3.scale(plane.normal, -1);
+		const beyond = Math.min(high - level, level - low);
+		if (beyond > size * 0.06) continue;
+		const candidate = judge(mesh, axes, points, plane.point, inward, 'rim');
+		if (candidate) found.push(candidate);
+	}
+	return found;
+}
+
+/** No flat end: the longest axis, and the plane that touches the blunter of its ends. */
+function bluntEnd(mesh: TriMesh, axes: PrincipalAxes): FoundBase {
+	const axis = axes.axes[0];
+	const { low, high, size } = extentAlong(mesh, axis);
+	const p = mesh.positions;
+	/** shadow of the last tenth at each end */
+	const ends = [-1, 1].map((sign) => {
+		const points: number[] = [];
+		const frame = planeFrame(axes.centroid, axis);
+		for (let i = 0; i < p.length; i += 3) {
+			const h = p[i] * axis[0] + p[i + 1] * axis[1] + p[i + 2] * axis[2];
+			if (sign < 0 ? h - low < size * 0.12 : high - h < size * 0.12) points.push(p[i], p[i + 1], p[i + 2]);
+		}
+		return Math.abs(polygonArea(convexHull2d(flatten(points, frame))));
+	});
+	const baseIsLow = ends[0] >= ends[1];
+	const normal = baseIsLow ? axis : vec3.scale(axis, -1);
+	const level = baseIsLow ? low : high;
+	const shift = level - vec3.dot(axes.centroid, axis);
+	return {
+		frame: planeFrame(vec3.add(axes.centroid, vec3.scale(axis, shift)), normal, axes.axes[1]),
+		outline: null,
+		kind: 'end',
+	};
+}

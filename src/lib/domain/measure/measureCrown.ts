@@ -1,0 +1,308 @@
+import { bounds } from '../mesh/bounds';
+import { fitPlane } from '../mesh/fitPlane';
+import { planeFrame } from '../mesh/planeFrame';
+import { heightsAlong, section, type PlaneFrame } from '../mesh/section';
+import { sectionMeasure, type SectionValues } from '../mesh/sectionMeasure';
+import { surfaceArea } from '../mesh/surfaceArea';
+import { topology, type Topology } from '../mesh/topology';
+import { regionIndex, type TriMesh } from '../mesh/triMesh';
+import { volume } from '../mesh/volume';
+import { weld } from '../mesh/weld';
+import { fail, ok, type Result } from '../result';
+import { vec3, type Vec3 } from '../vec3';
+import { apexAngle, crownAngle } from './angles';
+import { basePoints } from './basePoints';
+import { centrelineTurning } from './centrelineTurning';
+import { checkMesh } from './checkMesh';
+import type {
+	CrownMarks,
+	CrownMeasures,
+	MeasureProblem,
+	MeasureWarning,
+	SectionMeasure,
+} from './crownMeasures';
+import { findApex } from './findApex';
+import { findBase } from './findBase';
+import { tipRadius } from './tipRadius';
+
+export interface MeasureOptions {
+	/** the crown's own points, for a tooth with its root */
+	marks?: CrownMarks;
+}
+
+/** What both ways of defining the crown, marked or found, agree on. */
+interface Crown {
+	/** origin on the base plane, u mesial to distal, normal towards the tip */
+	frame: PlaneFrame;
+	apex: Vec3;
+	baseMesial: Vec3;
+	baseDistal: Vec3;
+	baseLength_mm: number;
+	baseWidth_mm: number;
+	axialHeight_mm: number;
+}
+
+/** heights of the sections that are reported, fractions of axial height */
+const REPORTED = [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9] as const;
+/** heights of the sections whose centres make the centreline */
+const CENTRELINE = Array.from({ length: 19 }, (_, i) => 0.02 + i * 0.05);
+/** heights of crowns outside which a unit is probably wrong, mm: no reptile tooth crown is known beyond them
+ * (common practice, no source) */
+const LIKELY_HEIGHT_MM = [0.2, 400] as const;
+const FEW_TRIANGLES = 500;
+
+/**
+ * Measures a crown from its mesh alone, at any position and rotation, in mm.
+ *
+ * Without marks the whole piece is taken for the crown: its base is the flat end it was cut or broken at, or the rim
+ * of its opening; the apex is the point farthest above it; the base's longer diameter is its length; distal is
+ * the side to which the apex leans. With marks the base plane goes through the two base points, square to the
+ * direction of the apex, and only what lies above it is the crown; surface and volume stay those of the whole mesh.
+ *
+ * What cannot be told is null, with a warning. Problems: see MeasureProblem.
+ */
+export function measureCrown(
+	mesh: TriMesh,
+	options: MeasureOptions = {},
+): Result<CrownMeasures, MeasureProblem> {
+	const broken = checkMesh(mesh);
+	if (broken) return fail(broken);
+	const welded = weld(mesh);
+	const area = surfaceArea(welded);
+	if (!(area > 1e-12 * bounds(welded).diagonal ** 2) || welded.indices.length === 0) {
+		return fail({ code: 'no-area', message: 'All triangles fall together: the surface has no area.' });
+	}
+	const warnings: MeasureWarning[] = [];
+	const warn = (code: string, message: string): void => void warnings.push({ code, message });
+	const shape = topology(welded);
+	const crown = options.marks ? markedCrown(welded, options.marks, warn) : foundCrown(welded, shape, warn);
+	if (!crown.ok) return crown;
+	const { frame, apex, baseMesial, baseDistal, baseLength_mm: cbl, axialHeight_mm: height } = crown.value;
+
+	if (shape.components > 1)
+		warn('several-pieces', `The mesh has ${shape.components} separate pieces; all were measured together.`);
+	if (welded.indices.length / 3 < FEW_TRIANGLES) {
+		warn(
+			'coarse-mesh',
+			`The mesh has only ${welded.indices.length / 3} triangles; lengths and areas are rough.`,
+		);
+	}
+	if (height < LIKELY_HEIGHT_MM[0] || height > LIKELY_HEIGHT_MM[1]) {
+		warn(
+			'unlikely-size',
+			`A crown ${height.toPrecision(3)} mm high is unlikely: check the unit of the file.`,
+		);
+	}
+
+	const heights = heightsAlong(welded, frame);
+	const cut = (at: number): SectionValues | null =>
+		sectionMeasure(section(welded, frame, at * height, heights));
+	const sections: SectionMeasure[] = [];
+	let missed = 0;
+	let open = 0;
+	for (const at of REPORTED) {
+		const values = cut(at);
+		if (!values) {
+			missed++;
+			continue;
+		}
+		if (!values.closed) open++;
+		sections.push({
+			at,
+			area_mm2: values.area,
+			perimeter_mm: values.perimeter,
+			length_mm: values.length,
+			width_mm: values.width,
+			circularity: (4 * Math.PI * values.area) / values.perimeter ** 2,
+		});
+	}
+	if (missed > 0)
+		warn('section-missing', `${missed} of ${REPORTED.length} sections gave no outline and are left out.`);
+	if (open > 0)
+		warn(
+			'section-open',
+			`${open} sections cross a hole in the mesh; their outlines were closed by a straight line.`,
+		);
+	const mid = sections.find((s) => s.at === 0.5);
+	if (!mid) warn('no-mid-crown', 'No section at half height: mid-crown length and width are left out.');
+
+	const ch = vec3.distance(apex, baseDistal);
+	const al = vec3.distance(apex, baseMesial);
+	const tip = tipRadius(welded, apex, Math.min(height * 0.5, cbl));
+	if (tip.radius_mm === null) {
+		warn(
+			tip.reason === 'flat' ? 'tip-flat' : 'tip-not-resolved',
+			tip.reason === 'flat'
+				? 'The tip is flat: it has no radius.'
+				: 'The tip is sharper than the mesh resolves: no tip radius.',
+		);
+	}
+	return ok({
+		triangles: welded.indices.length / 3,
+		vertices: welded.positions.length / 3,
+		components: shape.components,
+		watertight: shape.watertight,
+		surfaceArea_mm2: area,
+		volume_mm3: enclosedVolume(welded, shape, warn),
+		apex,
+		baseMesial,
+		baseDistal,
+		axialHeight_mm: height,
+		crownHeight_mm: ch,
+		apicalLength_mm: al,
+		crownBaseLength_mm: cbl,
+		crownBaseWidth_mm: crown.value.baseWidth_mm,
+		crownBaseRatio: crown.value.baseWidth_mm / cbl,
+		crownHeightRatio: ch / cbl,
+		midCrownLength_mm: mid ? mid.length_mm : null,
+		midCrownWidth_mm: mid ? mid.width_mm : null,
+		crownAngle_deg: crownAngle(cbl, al, ch),
+		apexAngle_deg: apexAngle(cbl, al, ch),
+		tipRadius_mm: tip.radius_mm,
+		curvature_deg: turning(cut, height, warn),
+		sections,
+		warnings,
+	});
+}
+
+type Warn = (code: string, message: string) => void;
+
+function markedCrown(mesh: TriMesh, marks: CrownMarks, warn: Warn): Result<Crown, MeasureProblem> {
+	const { apex, baseMesial, baseDistal } = marks;
+	const span = vec3.subtract(baseDistal, baseMesial);
+	const baseLength = vec3.norm(span);
+	const middle = vec3.lerp(baseMesial, baseDistal, 0.5);
+	if (!(baseLength > 0)) {
+		return fail({ code: 'no-base', message: 'The marked mesial and distal base points are the same point.' });
+	}
+	const u = vec3.scale(span, 1 / baseLength);
+	const toApex = vec3.subtract(apex, middle);
+	const rise = vec3.subtract(toApex, vec3.scale(u, vec3.dot(toApex, u)));
+	const height = vec3.norm(rise);
+	if (!(height > 1e-6 * baseLength)) {
+		return fail({ code: 'no-height', message: 'The marked apex lies on the line between the base points.' });
+	}
+	const frame = planeFrame(middle, rise, u);
+	const tolerance = bounds(mesh).diagonal * 0.02;
+	for (const [name, point] of Object.entries({ apex, baseMesial, baseDistal })) {
+		const gap = nearestVertexDistance(mesh, point);
+		if (gap > tolerance) {
+			warn(
+				'mark-off-surface',
+				`The mark ${name} lies ${gap.toPrecision(2)} mm from the nearest point of the mesh.`,
+			);
+		}
+	}
+	const base =
+		sectionMeasure(section(mesh, frame, 0)) ?? sectionMeasure(section(mesh, frame, height * 0.005));
+	if (!base) {
+		return fail({
+			code: 'no-base',
+			message: 'The plane through the marked base points does not cut the mesh.',
+		});
+	}
+	return ok({
+		frame,
+		apex,
+		baseMesial,
+		baseDistal,
+		baseLength_mm: baseLength,
+		baseWidth_mm: base.width,
+		axialHeight_mm: height,
+	});
+}
+
+function nearestVertexDistance(mesh: TriMesh, point: Vec3): number {
+	const p = mesh.positions;
+	let best = Infinity;
+	for (let i = 0; i < p.length; i += 3) {
+		const d = (p[i] - point[0]) ** 2 + (p[i + 1] - point[1]) ** 2 + (p[i + 2] - point[2]) ** 2;
+		if (d < best) best = d;
+	}
+	return Math.sqrt(best);
+}
+
+function foundCrown(mesh: TriMesh, shape: Topology, warn: Warn): Result<Crown, MeasureProblem> {
+	const found = findBase(mesh, shape);
+	if (!found) return fail({ code: 'no-base', message: 'The surface has no extent that could be a crown.' });
+	const heights = heightsAlong(mesh, found.frame);
+	const apex = findApex(mesh, found.frame, heights);
+	const height = apex.height;
+	const size = bounds(mesh).diagonal;
+	if (!(height > 1e-4 * size)) {
+		return fail({ code: 'no-height', message: 'The surface is flat: there is no apex above its base.' });
+	}
+	const hasRoot = mesh.regions?.includes(regionIndex('root')) ?? false;
+	if (found.kind === 'end' || hasRoot) {
+		warn(
+			'crown-base-not-marked',
+			'The base of the crown is neither a flat end of the piece nor marked: the whole piece was measured.',
+		);
+	}
+	let outline = found.outline;
+	let widest = 0;
+	if (!outline) {
+		// no flat end: the widest section stands for the base
+		for (const at of REPORTED) {
+			const loop = section(mesh, found.frame, at * height, heights)[0];
+			if (loop && loop.area > widest) {
+				widest = loop.area;
+				outline = loop.points;
+			}
+		}
+	}
+	if (!outline) return fail({ code: 'no-base', message: 'No section through the piece gives an outline.' });
+	const base = basePoints(outline, apex.uv, warn);
+	if (!(base.length > 0) || !(base.width > 0)) {
+		return fail({ code: 'no-base', message: 'The base of the piece has no width.' });
+	}
+	const { frame } = found;
+	const place = ([x, y]: readonly [number, number]): Vec3 =>
+		vec3.add(frame.origin, vec3.add(vec3.scale(frame.u, x), vec3.scale(frame.v, y)));
+	const along = vec3.add(vec3.scale(frame.u, base.direction[0]), vec3.scale(frame.v, base.direction[1]));
+	return ok({
+		frame: planeFrame(place(base.centre), frame.normal, along),
+		apex: apex.point,
+		baseMesial: place(base.mesial),
+		baseDistal: place(base.distal),
+		baseLength_mm: base.length,
+		baseWidth_mm: base.width,
+		axialHeight_mm: height,
+	});
+}
+
+function turning(cut: (at: number) => SectionValues | null, height: number, warn: Warn): number | null {
+	const heights: number[] = [];
+	const centres: number[] = [];
+	for (const at of CENTRELINE) {
+		const values = cut(at);
+		if (!values) continue;
+		heights.push(at * height);
+		centres.push(values.centroid[0], values.centroid[1]);
+	}
+	if (heights.length < 8) {
+		warn('no-centreline', 'Too few sections for a centreline: its curvature is left out.');
+		return null;
+	}
+	return centrelineTurning(Float64Array.from(heights), Float64Array.from(centres));
+}
+
+function enclosedVolume(mesh: TriMesh, shape: Topology, warn: Warn): number | null {
+	if (!shape.oriented) {
+		warn('mixed-winding', 'Neighbouring triangles face opposite ways: the volume is left out.');
+		return null;
+	}
+	if (shape.watertight) return Math.abs(volume(mesh));
+	const [loop] = shape.boundaryLoops;
+	if (loop && shape.boundaryLoops.length === 1) {
+		const points = new Float64Array(loop.length * 3);
+		loop.forEach((vertex, i) => points.set(mesh.positions.subarray(vertex * 3, vertex * 3 + 3), i * 3));
+		const lid = fitPlane(points);
+		if (lid.rms < bounds(mesh).diagonal * 0.03) {
+			warn('base-capped', 'The mesh is open at one end; the volume is that with a flat lid.');
+			return Math.abs(volume(mesh, lid.point));
+		}
+	}
+	warn('open-mesh', `The mesh has ${shape.boundaryLoops.length} openings: the volume is left out.`);
+	return null;
+}
