@@ -24,7 +24,12 @@ export const SIDES = ['mesial', 'distal', 'labial', 'lingual'] as const;
 export type Side = (typeof SIDES)[number];
 
 /** Angle round the section of each side, degrees. */
-export const SIDE_ANGLE_DEG: Readonly<Record<Side, number>> = { distal: 0, labial: 90, mesial: 180, lingual: 270 };
+export const SIDE_ANGLE_DEG: Readonly<Record<Side, number>> = {
+	distal: 0,
+	labial: 90,
+	mesial: 180,
+	lingual: 270,
+};
 
 export interface SectionStop {
 	/** height, 0 base .. 1 tip */
