@@ -1,4 +1,4 @@
-import { Document, NodeIO, type TypedArray } from '@gltf-transform/core';
+import { Document, Logger, NodeIO, type TypedArray } from '@gltf-transform/core';
 import { EXTMeshoptCompression, KHRMeshQuantization } from '@gltf-transform/extensions';
 import { reorder } from '@gltf-transform/functions';
 import { MeshoptEncoder } from 'meshoptimizer';
@@ -45,6 +45,7 @@ export async function writeGlb(levels: readonly ShapeLevel[]): Promise<Uint8Arra
 		scene.addChild(doc.createNode(name).setMesh(doc.createMesh(name).addPrimitive(primitive)));
 	});
 
+	doc.setLogger(new Logger(Logger.Verbosity.SILENT));
 	await doc.transform(reorder({ encoder: MeshoptEncoder, target: 'size' }));
 	doc.createExtension(KHRMeshQuantization).setRequired(true);
 	doc
