@@ -1,6 +1,7 @@
 import { convexHull2d } from '../mesh/convexHull2d';
 import { fitPlane } from '../mesh/fitPlane';
 import { planeFrame } from '../mesh/planeFrame';
+import { sampleTriangles } from '../mesh/sampleTriangles';
 import { polygonArea } from '../mesh/polygonArea';
 import { principalAxes, type PrincipalAxes } from '../mesh/principalAxes';
 import type { PlaneFrame } from '../mesh/section';
@@ -32,6 +33,8 @@ const LEAST_SHARE = 0.15;
 const FLAT = 0.004;
 /** squared cosine of the angle within which a triangle faces along a flat end (20 degrees: noise tilts small ones) */
 const COS2_FACING = 0.883;
+/** triangles that are enough to find the end of the piece; its plane is then fitted to all of them */
+const ENOUGH_TRIANGLES = 12_000;
 /** at most this many directions are tried */
 const MOST_DIRECTIONS = 40;
 
@@ -44,12 +47,30 @@ export function findBase(mesh: TriMesh, topology: Topology): FoundBase | null {
 	const axes = principalAxes(mesh);
 	const size = extentAlong(mesh, axes.axes[0]).size;
 	if (!(size > 0)) return null;
+	const rough = sampleTriangles(mesh, ENOUGH_TRIANGLES);
+	const scene: Scene = { mesh: rough, normals: faceNormals(rough), axes, size };
 	let best: Candidate | null = null;
-	for (const candidate of [...cutEnds(mesh, axes, size), ...rims(mesh, topology, axes, size)]) {
+	for (const candidate of [...cutEnds(scene), ...rims(scene, mesh, topology)]) {
 		if (!best || candidate.score > best.score) best = candidate;
 	}
-	if (best) return { frame: best.frame, outline: best.outline, kind: best.kind };
-	return bluntEnd(mesh, axes);
+	if (!best) return bluntEnd(mesh, axes);
+	if (best.kind === 'cut' && rough !== mesh) {
+		const full: Scene = { mesh, normals: faceNormals(mesh), axes, size };
+		const { origin, normal } = best.frame;
+		const outward = vec3.scale(normal, -1);
+		best = flatFace(full, outward, vec3.dot(origin, outward), size * FLAT * 1.5) ?? best;
+	}
+	return { frame: best.frame, outline: best.outline, kind: best.kind };
+}
+
+/** What the search looks at: the mesh or an even sample of its triangles. */
+interface Scene {
+	mesh: TriMesh;
+	/** normal times area per triangle */
+	normals: Float64Array;
+	axes: PrincipalAxes;
+	/** extent along the longest axis, mm */
+	size: number;
 }
 
 function extentAlong(mesh: TriMesh, d: Vec3): { low: number; high: number; size: number } {
@@ -91,8 +112,7 @@ function flatten(points: ArrayLike<number>, { origin: o, u, v }: PlaneFrame): Fl
 }
 
 function judge(
-	mesh: TriMesh,
-	axes: PrincipalAxes,
+	{ mesh, axes }: Scene,
 	points: Float64Array,
 	point: Vec3,
 	inward: Vec3,
@@ -140,9 +160,8 @@ function cellOf(x: number, y: number, z: number): number {
 	return i * GRID + j;
 }
 
-function cutEnds(mesh: TriMesh, axes: PrincipalAxes, size: number): Candidate[] {
-	const normals = faceNormals(mesh);
-	const { indices, positions: p } = mesh;
+function cutEnds(scene: Scene): Candidate[] {
+	const { normals, axes, mesh, size } = scene;
 	const bins = new Float64Array(GRID * GRID);
 	let total = 0;
 	for (let k = 0; k < normals.length; k += 3) {
@@ -188,59 +207,62 @@ function cutEnds(mesh: TriMesh, axes: PrincipalAxes, size: number): Candidate[] 
 			if (sx * sx + sy * sy + sz * sz > 0) d = vec3.normalise([sx, sy, sz]);
 		}
 		for (const outward of [d, vec3.scale(d, -1)]) {
-			const candidate = flatFace(outward);
+			const level = extentAlong(mesh, outward).high;
+			const candidate = flatFace(scene, outward, level, size * 0.02);
 			if (candidate) found.push(candidate);
 		}
 	}
 	return found;
-
-	function flatFace(from: Vec3): Candidate | null {
-		let outward = from;
-		let point: Vec3 = [0, 0, 0];
-		let corners = new Float64Array(0);
-		let level = extentAlong(mesh, outward).high;
-		let tolerance = size * 0.02;
-		for (let round = 0; round < 4; round++) {
-			const list: number[] = [];
-			let facing = 0;
-			for (let k = 0; k < indices.length; k += 3) {
-				const nx = normals[k];
-				const ny = normals[k + 1];
-				const nz = normals[k + 2];
-				const along = nx * outward[0] + ny * outward[1] + nz * outward[2];
-				const area2 = nx * nx + ny * ny + nz * nz;
-				// winding may be wrong in a scan: either side of the face counts
-				if (along * along < COS2_FACING * area2) continue;
-				let far = 0;
-				for (let c = k; c < k + 3; c++) {
-					const i = indices[c] * 3;
-					const h = p[i] * outward[0] + p[i + 1] * outward[1] + p[i + 2] * outward[2] - level;
-					if (Math.abs(h) > far) far = Math.abs(h);
-				}
-				if (far > tolerance) continue;
-				facing += Math.sqrt(area2);
-				for (let c = k; c < k + 3; c++) {
-					const i = indices[c] * 3;
-					list.push(p[i], p[i + 1], p[i + 2]);
-				}
-			}
-			if (list.length < 9 || !(facing > total * 0.0005)) return null;
-			corners = Float64Array.from(list);
-			const plane = fitPlane(corners);
-			outward = vec3.dot(plane.normal, outward) < 0 ? vec3.scale(plane.normal, -1) : plane.normal;
-			point = plane.point;
-			level = vec3.dot(point, outward);
-			if (vec3.dot(outward, from) < 0.9) return null;
-			// the next rounds keep to the face itself: walls that meet it at a low angle drop out
-			tolerance =
-				round === 0 ? size * FLAT * 1.5 : Math.min(size * FLAT, Math.max(plane.rms * 3.5, size * 1e-5));
-		}
-		if (extentAlong(mesh, outward).high - level > size * FLAT * 1.5) return null;
-		return judge(mesh, axes, corners, point, vec3.scale(outward, -1), 'cut');
-	}
 }
 
-function rims(mesh: TriMesh, topology: Topology, axes: PrincipalAxes, size: number): Candidate[] {
+/** The flat face that has the whole mesh below it, near a given plane; null when there is none worth the name. */
+function flatFace(scene: Scene, from: Vec3, fromLevel: number, within: number): Candidate | null {
+	const { normals, size, mesh } = scene;
+	const { indices, positions: p } = mesh;
+	let outward = from;
+	let point: Vec3 = [0, 0, 0];
+	let corners = new Float64Array(0);
+	let level = fromLevel;
+	let tolerance = within;
+	for (let round = 0; round < 4; round++) {
+		const list: number[] = [];
+		for (let k = 0; k < indices.length; k += 3) {
+			const nx = normals[k];
+			const ny = normals[k + 1];
+			const nz = normals[k + 2];
+			const along = nx * outward[0] + ny * outward[1] + nz * outward[2];
+			const area2 = nx * nx + ny * ny + nz * nz;
+			// winding may be wrong in a scan: either side of the face counts
+			if (along * along < COS2_FACING * area2) continue;
+			let far = 0;
+			for (let c = k; c < k + 3; c++) {
+				const i = indices[c] * 3;
+				const h = p[i] * outward[0] + p[i + 1] * outward[1] + p[i + 2] * outward[2] - level;
+				if (Math.abs(h) > far) far = Math.abs(h);
+			}
+			if (far > tolerance) continue;
+			for (let c = k; c < k + 3; c++) {
+				const i = indices[c] * 3;
+				list.push(p[i], p[i + 1], p[i + 2]);
+			}
+		}
+		if (list.length < 9) return null;
+		corners = Float64Array.from(list);
+		const plane = fitPlane(corners);
+		outward = vec3.dot(plane.normal, outward) < 0 ? vec3.scale(plane.normal, -1) : plane.normal;
+		point = plane.point;
+		level = vec3.dot(point, outward);
+		if (vec3.dot(outward, from) < 0.9) return null;
+		// the next rounds keep to the face itself: walls that meet it at a low angle drop out
+		tolerance =
+			round === 0 ? size * FLAT * 1.5 : Math.min(size * FLAT, Math.max(plane.rms * 3.5, size * 1e-5));
+	}
+	if (extentAlong(mesh, outward).high - level > size * FLAT * 1.5) return null;
+	return judge(scene, corners, point, vec3.scale(outward, -1), 'cut');
+}
+
+function rims(scene: Scene, mesh: TriMesh, topology: Topology): Candidate[] {
+	const { size } = scene;
 	const { positions: p } = mesh;
 	const found: Candidate[] = [];
 	for (const loop of topology.boundaryLoops.slice(0, 8)) {
@@ -254,7 +276,7 @@ function rims(mesh: TriMesh, topology: Topology, axes: PrincipalAxes, size: numb
 		const inward = high - level > level - low ? plane.normal : vec3.scale(plane.normal, -1);
 		const beyond = Math.min(high - level, level - low);
 		if (beyond > size * 0.06) continue;
-		const candidate = judge(mesh, axes, points, plane.point, inward, 'rim');
+		const candidate = judge(scene, points, plane.point, inward, 'rim');
 		if (candidate) found.push(candidate);
 	}
 	return found;

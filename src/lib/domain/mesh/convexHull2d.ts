@@ -3,10 +3,9 @@
  * doi:10.1016/0020-0190(79)90072-3). `points` and the result are x, y pairs.
  */
 export function convexHull2d(points: Float64Array): Float64Array {
-	const n = points.length / 2;
-	if (n < 3) return points.slice();
-	const order = new Uint32Array(n);
-	for (let i = 0; i < n; i++) order[i] = i;
+	if (points.length < 6) return points.slice();
+	const order = withoutInner(points);
+	const n = order.length;
 	order.sort((i, j) => points[i * 2] - points[j * 2] || points[i * 2 + 1] - points[j * 2 + 1]);
 	const hull = new Uint32Array(2 * n + 2);
 	let size = 0;
@@ -35,4 +34,39 @@ export function convexHull2d(points: Float64Array): Float64Array {
 		out[i * 2 + 1] = points[hull[i] * 2 + 1];
 	}
 	return out;
+}
+
+/** Numbers of the points that are not well inside the hull: those outside the polygon of the extremes in 16 directions. */
+function withoutInner(points: Float64Array): Uint32Array {
+	const n = points.length / 2;
+	const all = Uint32Array.from({ length: n }, (_, i) => i);
+	if (n < 256) return all;
+	const corners: number[] = [];
+	for (let d = 0; d < 16; d++) {
+		const c = Math.cos((Math.PI * d) / 8);
+		const s = Math.sin((Math.PI * d) / 8);
+		let best = 0;
+		let most = -Infinity;
+		for (let i = 0; i < n; i++) {
+			const h = points[i * 2] * c + points[i * 2 + 1] * s;
+			if (h > most) {
+				most = h;
+				best = i;
+			}
+		}
+		if (corners.at(-1) !== best && corners[0] !== best) corners.push(best);
+	}
+	if (corners.length < 3) return all;
+	return all.filter((i) => {
+		const x = points[i * 2];
+		const y = points[i * 2 + 1];
+		for (let k = 0; k < corners.length; k++) {
+			const a = corners[k] * 2;
+			const b = corners[(k + 1) % corners.length] * 2;
+			const ax = points[a];
+			const ay = points[a + 1];
+			if ((points[b] - ax) * (y - ay) - (points[b + 1] - ay) * (x - ax) <= 0) return true;
+		}
+		return false;
+	});
 }
