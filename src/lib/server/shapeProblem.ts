@@ -70,7 +70,7 @@ function failureWords(specimen: SpecimenDraft, failure: Exclude<ShapeFailure, { 
 	if (failure.of === 'crash') {
 		return {
 			id: 'shape-failed',
-			message: `${name} could not be prepared: ${failure.message}`,
+			message: `${name} could not be prepared (${failure.message}).`,
 			remedy:
 				shape.kind === 'scan'
 					? 'Save the scan again from the program that made it; if it has more than 2 million triangles, save it with fewer.'

@@ -149,11 +149,7 @@ export function ball(rings: number): ShapeLevel {
 			const polar = (Math.PI * ring) / rings;
 			const turn = (2 * Math.PI * i) / around;
 			const across = ring === 0 || ring === rings ? 0 : 10 * Math.sin(polar);
-			positions.push(
-				across * Math.cos(turn),
-				10 * Math.cos(polar),
-				across * Math.sin(turn),
-			);
+			positions.push(across * Math.cos(turn), 10 * Math.cos(polar), across * Math.sin(turn));
 			regions.push(region);
 		}
 	};

@@ -1,7 +1,13 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { serveDataFile } from '../../../src/lib/server/serveDataFile';
-import { isShapeHash, parsePictureName, pictureUrl, shapeFiles, shapeUrl } from '../../../src/lib/server/shapeFiles';
+import {
+	isShapeHash,
+	parsePictureName,
+	pictureUrl,
+	shapeFiles,
+	shapeUrl,
+} from '../../../src/lib/server/shapeFiles';
 import { hashOf, put, scratchFolder } from './samples';
 
 const request = (headers: Record<string, string> = {}): Request => new Request('http://table/x', { headers });
@@ -26,11 +32,21 @@ describe('serveDataFile', () => {
 		const data = await scratchFolder();
 		await put(data, 'a', 'x');
 		for (const tags of [`"${hash}"`, `W/"${hash}"`, `"other", "${hash}"`]) {
-			const answer = await serveDataFile(request({ 'if-none-match': tags }), join(data, 'a'), hash, 'image/webp');
+			const answer = await serveDataFile(
+				request({ 'if-none-match': tags }),
+				join(data, 'a'),
+				hash,
+				'image/webp',
+			);
 			expect(answer.status).toBe(304);
 			expect(await answer.text()).toBe('');
 		}
-		const other = await serveDataFile(request({ 'if-none-match': '"b"' }), join(data, 'a'), hash, 'image/webp');
+		const other = await serveDataFile(
+			request({ 'if-none-match': '"b"' }),
+			join(data, 'a'),
+			hash,
+			'image/webp',
+		);
 		expect(other.status).toBe(200);
 	});
 

@@ -60,7 +60,8 @@ describe('simplify', () => {
 				expect(level.regions[a]).toBe(level.regions[c]);
 				const middle = [0, 1, 2].map(
 					(axis) =>
-						(level.positions[a * 3 + axis] + level.positions[b * 3 + axis] + level.positions[c * 3 + axis]) / 3,
+						(level.positions[a * 3 + axis] + level.positions[b * 3 + axis] + level.positions[c * 3 + axis]) /
+						3,
 				);
 				expect(Math.abs(Math.hypot(...middle) - 10)).toBeLessThan(tolerance);
 			}
@@ -76,7 +77,11 @@ describe('simplify', () => {
 
 /** Edges with a triangle on one side only, counting vertices at one place as one. */
 function openEdges(positions: Float32Array, indices: Uint32Array): number {
-	const place = (i: number): string => positions.subarray(i * 3, i * 3 + 3).map((v) => Math.round(v * 1e4)).join();
+	const place = (i: number): string =>
+		positions
+			.subarray(i * 3, i * 3 + 3)
+			.map((v) => Math.round(v * 1e4))
+			.join();
 	const edges = new Map<string, number>();
 	for (let k = 0; k < indices.length; k += 3) {
 		for (let e = 0; e < 3; e++) {

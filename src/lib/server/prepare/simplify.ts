@@ -32,8 +32,8 @@ interface Attempt {
 }
 
 const FULL: readonly Attempt[] = [
-	{ triangles: FULL_TRIANGLES, error: 0.001, lock: true, most: FULL_TRIANGLES },
-	{ triangles: FULL_TRIANGLES, error: 0.001, lock: false, most: FULL_TRIANGLES },
+	{ triangles: FULL_TRIANGLES, error: 0.0005, lock: true, most: FULL_TRIANGLES },
+	{ triangles: FULL_TRIANGLES, error: 0.0005, lock: false, most: FULL_TRIANGLES },
 	{ triangles: FULL_TRIANGLES_SERRATED, error: 0.003, lock: false, most: FULL_TRIANGLES_SERRATED },
 	{ triangles: FULL_TRIANGLES_SERRATED, error: 0.02, lock: false, permissive: true, most: Infinity },
 ];

@@ -1,0 +1,44 @@
+import { MeshoptSimplifier } from 'meshoptimizer';
+import sharp from 'sharp';
+import { PALETTES } from '../../content/palettes';
+import type { Preservation } from '../../content/exhibit';
+import { rasterise } from '../../domain/mesh/rasterise';
+import { REGIONS, type Region, type TriMesh } from '../../domain/mesh/triMesh';
+import type { ShapeLevel } from './shapeLevel';
+
+/** Side of a tray picture, px. */
+export const PICTURE_PX = 320;
+
+/** Turned a little to its distal side and towards the viewer, so that its curve and both faces show. */
+const VIEW = { yaw_deg: 24, tilt_deg: 8 };
+const QUALITY = 88;
+
+/** Paints a prepared tooth in the colours of its preservation: WebP, 320 x 320 px, transparent around the tooth. */
+export async function paintPicture(level: ShapeLevel, preservation: Preservation): Promise<Uint8Array> {
+	await MeshoptSimplifier.ready;
+	const pixels = rasterise(weldedLevel(level), {
+		width: PICTURE_PX,
+		height: PICTURE_PX,
+		view: VIEW,
+		colours: coloursOf(preservation),
+		occlusion: Float32Array.from(level.openness, (open) => open / 255),
+	});
+	return sharp(pixels, { raw: { width: PICTURE_PX, height: PICTURE_PX, channels: 4 } })
+		.webp({ quality: QUALITY, alphaQuality: 95 })
+		.toBuffer();
+}
+
+/** The level with vertices at one place made one, and a region per triangle. Vertex numbers stay. */
+function weldedLevel({ positions, indices, regions }: ShapeLevel): TriMesh {
+	const one = MeshoptSimplifier.generatePositionRemap(positions, 3);
+	const perTriangle = new Uint8Array(indices.length / 3);
+	for (let t = 0; t < perTriangle.length; t++) perTriangle[t] = regions[indices[t * 3]];
+	return { positions, indices: indices.map((vertex) => one[vertex]), regions: perTriangle };
+}
+
+function coloursOf(preservation: Preservation): Record<Region, [number, number, number]> {
+	const palette = PALETTES[preservation];
+	return Object.fromEntries(
+		REGIONS.map((region) => [region, palette[region].map((value) => value / 255)]),
+	) as Record<Region, [number, number, number]>;
+}

@@ -1,0 +1,62 @@
+import { readFile, rm } from 'node:fs/promises';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { shapeFiles } from '../../../src/lib/server/shapeFiles';
+import { readSnapshot, writeSnapshot } from '../../../src/lib/server/snapshotFile';
+import { exhibit, hashOf, prepared, put, scratchFolder, specimen } from './samples';
+
+async function withShape(name: string, dataDir: string): Promise<void> {
+	const files = shapeFiles('', hashOf(name));
+	await put(dataDir, files.glb, 'glTF');
+	await put(dataDir, files.picture('honey'), 'RIFF');
+	await put(dataDir, files.facts, JSON.stringify(prepared(hashOf(name))));
+}
+
+describe('snapshotFile', () => {
+	it('gives back the exhibit that was kept', async () => {
+		const data = await scratchFolder();
+		await withShape('cone', data);
+		await writeSnapshot(data, exhibit());
+		expect(await readSnapshot(data)).toEqual(exhibit());
+	});
+
+	it('leaves out specimens whose prepared files are gone', async () => {
+		const data = await scratchFolder();
+		await withShape('cone', data);
+		await withShape('other', data);
+		await writeSnapshot(
+			data,
+			exhibit({ specimens: [specimen('a'), specimen('b', { prepared: prepared(hashOf('other')) })] }),
+		);
+		await rm(shapeFiles(data, hashOf('other')).picture('honey'));
+		const read = await readSnapshot(data);
+		expect(read).toEqual(exhibit({ specimens: [specimen('a')] }));
+	});
+
+	it('takes a damaged or changed file for none', async () => {
+		const data = await scratchFolder();
+		await withShape('cone', data);
+		expect(await readSnapshot(data)).toBeNull();
+		await writeSnapshot(data, exhibit());
+		const text = await readFile(join(data, 'snapshot.json'), 'utf8');
+		for (const damaged of [
+			text.slice(0, text.length / 2),
+			'',
+			'null',
+			'{"version":1}',
+			text.replace('Skerrow', 'Skarrow'),
+			text.replace('"version":1', '"version":0'),
+		]) {
+			await put(data, 'snapshot.json', damaged);
+			expect(await readSnapshot(data)).toBeNull();
+		}
+	});
+
+	it('is not led astray by the temporary file of a process that was killed before the rename', async () => {
+		const data = await scratchFolder();
+		await withShape('cone', data);
+		await writeSnapshot(data, exhibit());
+		await put(data, '.snapshot.json.4711.00ff.tmp', '{"version":1,"exhibit":{"museum":"half');
+		expect(await readSnapshot(data)).toEqual(exhibit());
+	});
+});

@@ -1,0 +1,117 @@
+import { describe, expect, it } from 'vitest';
+import { chooseLanguage } from '../../../src/lib/server/chooseLanguage';
+import { healthOf } from '../../../src/lib/server/healthOf';
+import { viewFor } from '../../../src/lib/server/viewFor';
+import { exhibit, hashOf, measures, specimen } from './samples';
+
+describe('viewFor', () => {
+	it('is plain data: it comes through JSON unchanged', () => {
+		const view = viewFor(exhibit(), 'en');
+		expect(JSON.parse(JSON.stringify(view))).toEqual(view);
+	});
+
+	it('gives a specimen with everything it names filled in', () => {
+		const [a] = viewFor(exhibit(), 'en').specimens;
+		expect(a).toEqual({
+			id: 'a',
+			accession: 'SKM a',
+			title: 'Tooth a',
+			short: 'A crown',
+			alt: 'A cone',
+			html: '<p>Words</p>',
+			textLang: 'en',
+			features: [{ id: 'edge', name: 'Edge', at: 0.5, where_deg: 0 }],
+			group: {
+				id: 'mosasaurus',
+				name: 'Mosasaurus',
+				latin: 'Mosasaurus',
+				short: 'Sea lizard',
+				living: false,
+				habitat: 'sea',
+			},
+			part: 'crown',
+			preservation: 'honey',
+			bed: { id: 'marl', name: 'Marl', short: 'Mud', oldest_Ma: 70, youngest_Ma: 67 },
+			kind: 'model',
+			sourceCitations: [{ citation: 'A book, 1865.', tag: 'seen' }],
+			identified: { by: 'Skerrow Museum', certainty: 'likely' },
+			licence: 'http://creativecommons.org/licenses/by/4.0/',
+			rightsHolder: 'Skerrow Museum',
+			measures,
+			shape: {
+				url: `/shapes/${hashOf('cone')}.glb`,
+				pictureUrl: `/pictures/${hashOf('cone')}-honey.webp`,
+				preservation: 'honey',
+				bounds: { min: [-5, 0, -4], max: [5, 20, 4] },
+				crownHeight_mm: 20,
+				triangles: 100,
+			},
+		});
+	});
+
+	it('fills what is missing in a language from the first', () => {
+		const whole = exhibit({
+			specimens: [
+				specimen('a', {
+					text: {
+						...specimen('a').text,
+						fr: { title: 'Dent', short: '', alt: '', features: {}, html: '', plain: '' },
+					},
+				}),
+				specimen('b', { bed: undefined }),
+			],
+		});
+		const view = viewFor(whole, 'fr');
+		expect(view.lang).toBe('fr');
+		expect(view.ui).toEqual({ start: 'Commencer', back: 'Back' });
+		expect(view.specimens.map(({ title, textLang }) => [title, textLang])).toEqual([
+			['Dent', 'fr'],
+			['Tooth b', 'en'],
+		]);
+		expect(view.specimens[0].features[0].name).toBe('Edge');
+		expect(view.specimens[1].bed).toBeNull();
+		expect(view.glossary).toEqual([{ id: 'carina', term: 'Carina', meaning: 'An edge.' }]);
+	});
+
+	it('takes the first language for one that the exhibit has not', () => {
+		expect(viewFor(exhibit(), 'xx').lang).toBe('en');
+	});
+});
+
+describe('chooseLanguage', () => {
+	it('takes what is asked for where the exhibit has it', () => {
+		expect(chooseLanguage(exhibit(), 'fr')).toBe('fr');
+		expect(chooseLanguage(exhibit(), '"><script>')).toBe('en');
+		expect(chooseLanguage(exhibit(), null)).toBe('en');
+		expect(chooseLanguage(null, 'fr')).toBe('en');
+	});
+});
+
+describe('healthOf', () => {
+	it('counts what there is', () => {
+		const problem = { id: 'x', file: '', line: 1, column: 1, path: '', message: '', remedy: '' };
+		const whole = exhibit();
+		const store = {
+			current: () => whole,
+			problems: () => [
+				{ ...problem, severity: 'error' as const },
+				{ ...problem, severity: 'warning' as const },
+				{ ...problem, severity: 'warning' as const },
+			],
+			preparing: () => ({ done: 1, total: 3 }),
+		};
+		expect(healthOf(store, 12.4)).toEqual({
+			ok: true,
+			exhibit: whole.hash,
+			specimens: 2,
+			problems: { errors: 1, warnings: 2 },
+			preparing: { done: 1, total: 3 },
+			uptime_s: 12,
+		});
+		expect(healthOf({ ...store, current: () => null }, 0)).toMatchObject({
+			ok: false,
+			exhibit: null,
+			specimens: 0,
+		});
+	});
+});
