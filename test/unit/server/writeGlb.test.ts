@@ -9,9 +9,7 @@ describe('writeGlb', () => {
 	it('writes a file that the Khronos validator finds no error in', async () => {
 		const glb = await writeGlb([ball(40), ball(12)]);
 		const report = await validateBytes(glb);
-		expect(report.issues.messages).toEqual(
-			expect.not.arrayContaining([expect.objectContaining({ severity: 0 })]),
-		);
+		expect(report.issues.messages.filter(({ severity }) => severity === 0)).toEqual([]);
 		expect(report.issues.numErrors).toBe(0);
 		expect(report.info.extensionsRequired).toEqual(
 			expect.arrayContaining(['EXT_meshopt_compression', 'KHR_mesh_quantization']),

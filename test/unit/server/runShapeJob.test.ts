@@ -1,0 +1,190 @@
+import { validateBytes } from 'gltf-validator';
+import { createHash } from 'node:crypto';
+import { readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import sharp from 'sharp';
+import { describe, expect, it, onTestFinished } from 'vitest';
+import { PRESERVATIONS, type PreparedShape } from '../../../src/lib/content/exhibit';
+import { REGIONS, type TriMesh } from '../../../src/lib/domain/mesh/triMesh';
+import { sculpt } from '../../../src/lib/domain/tooth/sculpt';
+import type { ToothForm } from '../../../src/lib/domain/tooth/form';
+import { readGlb } from '../../../src/lib/server/prepare/readGlb';
+import { runShapeJob } from '../../../src/lib/server/prepare/runShapeJob';
+import type { ShapeJob, ShapeOutcome } from '../../../src/lib/server/prepare/shapeJob';
+import { createWorkerPool } from '../../../src/lib/server/prepare/workerPool';
+import { shapeFiles } from '../../../src/lib/server/shapeFiles';
+import { formHash } from '../../../src/lib/server/shapeHash';
+import { scratchFolder } from './samples';
+
+/** A serrated, rooted, worn tooth: every kind of surface that a picture and a GLB must carry. */
+const form: ToothForm = {
+	crownHeight_mm: 30,
+	baseLength_mm: 16,
+	baseWidth_mm: 10,
+	sections: [{ at: 0, shape: 'oval' }],
+	taper: 'bullet',
+	curve: { distal_deg: 18, lingual_deg: 0, startsAt: 0.3 },
+	tipRadius_mm: 0.8,
+	carinae: [{ where: 'distal', prominence_mm: 0.6, from: 0.05, serrationsPer5mm: 8 }],
+	root: { state: 'resorbed', length_mm: 6, pitSide: 'lingual', pitDepth_mm: 3 },
+	pulp: { height_mm: 8, opening: 0.5 },
+	wear: { tipWornTo_mm: 29 },
+};
+
+function jobFor(dataDir: string, changes: Partial<ShapeJob> = {}): ShapeJob {
+	return { hash: formHash(form), dataDir, source: { kind: 'model', form }, preservations: ['tan'], ...changes };
+}
+
+function preparedOf(outcome: ShapeOutcome): PreparedShape {
+	if (!outcome.ok) throw new Error(JSON.stringify(outcome.failure));
+	return outcome.prepared;
+}
+
+/** A scan as a file in a frame of its own: turned, moved, in centimetres. */
+async function scanJob(dataDir: string, mesh: TriMesh): Promise<ShapeJob> {
+	const bytes = new Uint8Array(84 + (mesh.indices.length / 3) * 50);
+	const view = new DataView(bytes.buffer);
+	view.setUint32(80, mesh.indices.length / 3, true);
+	mesh.indices.forEach((vertex, k) => {
+		const [x, y, z] = mesh.positions.subarray(vertex * 3, vertex * 3 + 3);
+		const at = 84 + Math.floor(k / 3) * 50 + 12 + (k % 3) * 12;
+		// +y of the tooth becomes +x of the file, +x becomes +z, +z becomes +y
+		[y / 10 + 7, z / 10 - 3, x / 10 + 1].forEach((value, i) => view.setFloat32(at + i * 4, value, true));
+	});
+	const path = join(dataDir, 'scan.stl');
+	await writeFile(path, bytes);
+	const bytesHash = createHash('sha256').update(bytes).digest('hex');
+	return {
+		hash: bytesHash,
+		dataDir,
+		source: { kind: 'scan', path, bytesHash, units: 'cm' },
+		preservations: ['black'],
+	};
+}
+
+describe('runShapeJob', () => {
+	it('leaves a valid GLB of two levels with regions and baked light, a picture and the facts', async () => {
+		const data = await scratchFolder();
+		const job = jobFor(data);
+		const prepared = preparedOf(await runShapeJob(job));
+		const files = shapeFiles(data, job.hash);
+		expect((await readdir(files.folder)).sort()).toEqual(['picture-tan.webp', 'prepared.json', 'shape.glb']);
+		expect(JSON.parse(await readFile(files.facts, 'utf8'))).toEqual(prepared);
+
+		const glb = await readFile(files.glb);
+		const report = await validateBytes(glb);
+		expect(report.issues.messages.filter(({ severity }) => severity === 0)).toEqual([]);
+
+		const [full, light] = [await readGlb(glb, 0), await readGlb(glb, 1)];
+		expect(full.indices.length / 3).toBe(prepared.triangles);
+		expect(prepared.triangles).toBeLessThanOrEqual(40_000);
+		expect(light.indices.length / 3).toBeLessThan(5_000);
+		expect(prepared.bounds.max[1]).toBeCloseTo(29, 2); // worn down to there
+		for (const level of [full, light]) {
+			const regions = new Set(Array.from(level.regions, (region) => REGIONS[region]));
+			expect([...regions].sort()).toEqual(expect.arrayContaining(['carina', 'enamel', 'facet', 'pit', 'pulp', 'root']));
+			// the enamel is open to the light, the pulp cavity is not
+			const mean = (name: string): number => {
+				const of = Array.from(level.openness).filter((_, i) => REGIONS[level.regions[i]] === name);
+				return of.reduce((sum, open) => sum + open, 0) / of.length;
+			};
+			expect(mean('enamel')).toBeGreaterThan(220);
+			expect(mean('pulp')).toBeLessThan(mean('enamel') - 60);
+		}
+	});
+
+	it('measures the form that it was given', async () => {
+		const { measures } = preparedOf(await runShapeJob(jobFor(await scratchFolder())));
+		expect(measures.axialHeight_mm).toBeGreaterThan(28.5);
+		expect(measures.axialHeight_mm).toBeLessThan(31);
+		expect(measures.crownBaseLength_mm).toBeCloseTo(16, 0);
+		expect(measures.crownBaseWidth_mm).toBeCloseTo(10, 0);
+	});
+
+	it('paints a picture that has the tooth in the middle and nothing round it, in each preservation', async () => {
+		const data = await scratchFolder();
+		const job = jobFor(data, { preservations: [...PRESERVATIONS] });
+		preparedOf(await runShapeJob(job));
+		const seen = new Set<string>();
+		for (const preservation of PRESERVATIONS) {
+			const picture = sharp(shapeFiles(data, job.hash).picture(preservation));
+			expect(await picture.metadata()).toMatchObject({ format: 'webp', width: 320, height: 320, hasAlpha: true });
+			const pixels = await picture.raw().toBuffer();
+			const at = (x: number, y: number): number[] => [...pixels.subarray((y * 320 + x) * 4, (y * 320 + x) * 4 + 4)];
+			expect(at(2, 2)[3]).toBe(0);
+			expect(at(317, 317)[3]).toBe(0);
+			expect(at(160, 160)[3]).toBe(255);
+			seen.add(at(160, 160).join());
+		}
+		expect(seen.size).toBe(PRESERVATIONS.length);
+	});
+
+	it('paints a missing picture from the GLB, without sculpting again', async () => {
+		const data = await scratchFolder();
+		const before = preparedOf(await runShapeJob(jobFor(data)));
+		const files = shapeFiles(data, formHash(form));
+		const glb = await readFile(files.glb);
+		// a source that cannot be sculpted: it must not be asked
+		const broken = { kind: 'model' as const, form: { ...form, sections: [] } };
+		const job = jobFor(data, { source: broken, preservations: ['grey'] });
+		expect(preparedOf(await runShapeJob(job))).toEqual(before);
+		expect(await readFile(files.glb)).toEqual(glb);
+		expect((await sharp(files.picture('grey')).metadata()).format).toBe('webp');
+		await rm(files.facts);
+		expect(await runShapeJob(job)).toMatchObject({ ok: false, failure: { of: 'form' } });
+	});
+
+	it('turns a scan from any frame and unit into the tooth frame', async () => {
+		const data = await scratchFolder();
+		// a crown cut at its base: the flat end is the only one
+		const sculpted = sculpt({ ...form, carinae: [], root: { state: 'none' }, pulp: undefined, wear: undefined });
+		if (!sculpted.ok) throw new Error(JSON.stringify(sculpted.problem));
+		const { mesh } = sculpted.value;
+		const job = await scanJob(data, mesh);
+		const { measures, bounds } = preparedOf(await runShapeJob(job));
+		expect(measures.axialHeight_mm).toBeCloseTo(30, 1);
+		expect(measures.crownBaseLength_mm).toBeCloseTo(16, 1);
+		expect(measures.crownBaseWidth_mm).toBeCloseTo(10, 1);
+		expect(measures.baseMesial[0]).toBeCloseTo(-8, 1);
+		expect(measures.baseDistal[0]).toBeCloseTo(8, 1);
+		expect(measures.baseMesial[1]).toBeCloseTo(0, 1);
+		expect(measures.apex[1]).toBeCloseTo(30, 1);
+		expect(measures.apex[0]).toBeGreaterThan(1); // leans to distal
+		expect(bounds.min[1]).toBeCloseTo(0, 1);
+		expect(bounds.max[1]).toBeCloseTo(30, 1);
+	});
+
+	it('notices that a scan has changed or gone since the job was made', async () => {
+		const data = await scratchFolder();
+		const sculpted = sculpt({ ...form, root: { state: 'none' } }, { detail: 'draft' });
+		if (!sculpted.ok) throw new Error(JSON.stringify(sculpted.problem));
+		const job = await scanJob(data, sculpted.value.mesh);
+		await writeFile(join(data, 'scan.stl'), 'solid half');
+		expect(await runShapeJob(job)).toEqual({ ok: false, failure: { of: 'changed' } });
+		await rm(join(data, 'scan.stl'));
+		expect(await runShapeJob(job)).toEqual({ ok: false, failure: { of: 'changed' } });
+	});
+});
+
+describe('workerPool', () => {
+	it('prepares in a thread what the main thread would, and outlives a job that fails', async () => {
+		const data = await scratchFolder();
+		const pool = createWorkerPool(1);
+		onTestFinished(() => pool.close());
+		const bad = jobFor(data, { hash: 'not a hash' });
+		const [failed, made] = await Promise.all([pool.run(bad), pool.run(jobFor(data))]);
+		expect(failed).toMatchObject({ ok: false, failure: { of: 'crash' } });
+		const other = await scratchFolder();
+		expect(made).toEqual(await runShapeJob(jobFor(other)));
+		const glb = shapeFiles(data, formHash(form)).glb;
+		expect(await readFile(glb)).toEqual(await readFile(shapeFiles(other, formHash(form)).glb));
+	});
+
+	it('gives up what is waiting when it closes', async () => {
+		const pool = createWorkerPool(1);
+		const data = await scratchFolder();
+		const results = [pool.run(jobFor(data)), pool.run(jobFor(data))];
+		await pool.close();
+		for (const result of results) expect(await result).toEqual({ ok: false, failure: { of: 'changed' } });
+	});
+});
