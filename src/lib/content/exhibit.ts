@@ -76,7 +76,7 @@ export type SpecimenShape =
 
 export interface MarkedFeature {
 	id: string;
-	/** fraction of crown height */
+	/** fraction of crown height; below 0 = on the root */
 	at: number;
 	/** degrees round the section (0 distal, 90 labial, 180 mesial, 270 lingual) */
 	where_deg: number;

@@ -1,0 +1,37 @@
+import { report, type ContentFiles } from './contentFiles';
+import type { Language } from './crossCheckWords';
+import { canonicalLanguage, idFrom } from './explainIssue';
+import { textPath } from './fileKind';
+import { FILE_START } from './finding';
+
+/** File names that the exhibit cannot use, and languages that it does not show. */
+export function checkNames(files: ContentFiles, languages: readonly Language[] | null): void {
+	for (const [path, { kind }] of files.byPath) {
+		if (kind.kind === 'stray') {
+			const here = [path, FILE_START, ''] as const;
+			if (kind.reason === 'unknown') report(files, here[0], 'unknown-file', here[1], '', { meant: kind.meant });
+			else if (kind.reason === 'ending') {
+				report(files, here[0], 'wrong-ending', here[1], '', { found: kind.found, name: kind.name });
+			} else if (kind.reason === 'no-language') {
+				report(files, here[0], 'no-language-code', here[1], '', { name: kind.name });
+			} else report(files, here[0], 'bad-name', here[1], '', { found: kind.found, meant: idFrom(kind.found) });
+			continue;
+		}
+		if (!languages || (kind.kind !== 'text' && kind.kind !== 'ui' && kind.kind !== 'glossary')) continue;
+		const codes = languages.map(({ code }) => code);
+		const found = kind.language;
+		if (codes.includes(found)) continue;
+		const canonical = canonicalLanguage(found);
+		const meant = canonical && codes.includes(canonical) ? canonical : undefined;
+		if (!meant && canonical === found) {
+			report(files, path, 'language-not-shown', FILE_START, '', { found, codes });
+			continue;
+		}
+		const whole =
+			kind.kind === 'text'
+				? textPath(kind.of, kind.id, meant ?? codes[0])
+				: `${kind.kind}/${meant ?? codes[0]}.yaml`;
+		const name = whole.slice(whole.lastIndexOf('/') + 1);
+		report(files, path, 'wrong-language-code', FILE_START, '', { found, meant, codes, name });
+	}
+}

@@ -1,0 +1,75 @@
+import { checkFields } from './checkFields';
+import { placeOf } from './explainIssue';
+import { fieldPath, valueAt } from './fieldPath';
+import { finding, type Finding } from './finding';
+import type { YamlResult } from './readYaml';
+import { bedSchema, exhibitSchema, groupSchema, type ExhibitInFile } from './schemas';
+import type { Bed, Group } from './exhibit';
+import type { Reference } from './compileSpecimen';
+
+/** Checks exhibit.yaml; what nothing else rests on (a room, a further language, the contact) is left out when it is wrong. */
+export function compileExhibit(yaml: YamlResult): { compiled: ExhibitInFile | null; findings: Finding[] } {
+	const { value, findings } = checkFields(exhibitSchema, yaml.value, yaml.places, [], (path) => {
+		const [key, index, ...deeper] = path;
+		if (deeper.length > 0) return false;
+		if (key === 'contact') return index === undefined;
+		if (key === 'rooms') return typeof index === 'number';
+		return key === 'languages' && typeof index === 'number' && index > 0;
+	});
+	for (const [list, key] of [
+		['languages', 'code'],
+		['rooms', null],
+	] as const) {
+		const items = valueAt(yaml.value, [list]);
+		const first = new Map<unknown, number>();
+		(Array.isArray(items) ? items : []).forEach((item, i) => {
+			const path = key === null ? [list, i] : [list, i, key];
+			const found = valueAt(yaml.value, path);
+			const place = placeOf(yaml.places, path);
+			const line = first.get(found);
+			if (typeof found !== 'string') return;
+			if (line === undefined) first.set(found, place.line);
+			else findings.push(finding('duplicate-id', place, fieldPath(path), { found, firstLine: line }));
+		});
+	}
+	if (!value) return { compiled: null, findings };
+	if (value.idle.resetAfterWarning_s < 20) {
+		const path = ['idle', 'reset_after_warning_s'];
+		findings.push(
+			finding('warning-too-short', placeOf(yaml.places, path), fieldPath(path), { found: value.idle.resetAfterWarning_s }),
+		);
+	}
+	const languages = value.languages.filter(({ code }, i) => value.languages.findIndex((other) => other.code === code) === i);
+	return { compiled: { ...value, languages, rooms: [...new Set(value.rooms)] }, findings };
+}
+
+export type CompiledBed = Omit<Bed, 'id' | 'text'>;
+
+/** Checks one bed's facts. */
+export function compileBed(yaml: YamlResult): { compiled: CompiledBed | null; findings: Finding[] } {
+	const { value, findings } = checkFields(bedSchema, yaml.value, yaml.places);
+	if (value && value.youngest_Ma > value.oldest_Ma) {
+		findings.push(
+			finding('ages-swapped', placeOf(yaml.places, ['youngest_ma']), 'youngest_ma', {
+				oldest: value.oldest_Ma,
+				youngest: value.youngest_Ma,
+			}),
+		);
+	}
+	return { compiled: findings.length === 0 ? (value ?? null) : null, findings };
+}
+
+export interface CompiledGroup {
+	facts?: Omit<Group, 'id' | 'text'>;
+	sources: Reference[];
+}
+
+/** Checks one group's facts. */
+export function compileGroup(yaml: YamlResult): { compiled: CompiledGroup; findings: Finding[] } {
+	const { value, findings } = checkFields(groupSchema, yaml.value, yaml.places);
+	const listed = valueAt(yaml.value, ['sources']);
+	const sources = (Array.isArray(listed) ? listed : []).flatMap((id, i) =>
+		typeof id === 'string' ? { id, path: ['sources', i] } : [],
+	);
+	return { compiled: { facts: findings.length === 0 ? value : undefined, sources }, findings };
+}

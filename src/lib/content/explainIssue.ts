@@ -1,0 +1,187 @@
+import type { z } from 'zod';
+import { ROOMS } from './exhibit';
+import { explainKey, inUnitOf, numberIn } from './explainKey';
+import { fieldPath, valueAt } from './fieldPath';
+import { FILE_START, finding, type Finding, type Place } from './finding';
+import { exampleFor } from './messages';
+import type { Places } from './readYaml';
+import { choicesAt, keysAt } from './schemaAt';
+import { SIDES } from '../domain/tooth/form';
+import { suggest } from './suggest';
+
+const YES_NO: Readonly<Record<string, boolean>> = {
+	yes: true,
+	no: false,
+	on: true,
+	off: false,
+	y: true,
+	n: false,
+	true: true,
+	false: false,
+	oui: true,
+	non: false,
+	si: true,
+	sí: true,
+};
+
+type Issue = z.core.$ZodIssue;
+
+/** The place of a field, or of the nearest one round it that the file does write down. */
+export function placeOf(places: Places, path: readonly PropertyKey[], which: 'key' | 'value' = 'value'): Place {
+	for (let steps = path.length; steps > 0; steps--) {
+		const found = places.get(fieldPath(path.slice(0, steps)));
+		if (found) return steps === path.length ? found[which] : found.key;
+	}
+	return FILE_START;
+}
+
+/** One of zod's issues in words, at its line. `prefix` is the path of the checked part in its file. */
+export function explainIssue(
+	issue: Issue,
+	schema: z.ZodType,
+	whole: unknown,
+	places: Places,
+	prefix: readonly PropertyKey[] = [],
+): Finding[] {
+	const steps = [...prefix, ...issue.path];
+	const path = fieldPath(steps);
+	const value = valueAt(whole, issue.path);
+	const place = placeOf(places, steps);
+	const key = String([...steps].reverse().find((step) => typeof step !== 'number') ?? '');
+	const found = show(value);
+
+	if (issue.code === 'unrecognized_keys') {
+		const known = keysAt(schema, issue.path, whole);
+		return issue.keys.map((name) =>
+			explainKey(schema, steps, name, known, valueAt(value, [name]), placeOf(places, [...steps, name], 'key')),
+		);
+	}
+	if (value === undefined && steps.length > 0) {
+		return [finding('missing-key', place, path, { path, key })];
+	}
+	if (value === null && steps.length > 0) return [finding('empty-value', place, path, { path })];
+
+	switch (issue.code) {
+		case 'invalid_type':
+			return [wrongType(issue.expected, value, key, path, place, issue.path, schema, whole)];
+		case 'invalid_value':
+			return [choice(value, issue.values.map(String), key, path, place)];
+		case 'invalid_union': {
+			const choices = choicesAt(schema, issue.path, whole);
+			if (choices.length > 0) return [choice(value, choices, key, path, place)];
+			if (typeof value === 'number') return [finding('out-of-range', place, path, { path, found, min: 0, max: 360 })];
+			return [finding('not-a-side', place, path, { path, found, meant: suggest(found, SIDES) })];
+		}
+		case 'too_small':
+		case 'too_big': {
+			if (issue.origin === 'string') return [finding('empty-value', place, path, { path })];
+			if (issue.origin === 'array') return [finding('list-empty', place, path, { path })];
+			const range = rangeOf(schema, issue);
+			return [finding('out-of-range', place, path, { path, found, ...range })];
+		}
+		case 'invalid_format':
+			return [badFormat(key, found, path, place)];
+		default:
+			return [finding('not-fields', place, path, { path, example: exampleFor(key) })];
+	}
+}
+
+function rangeOf(_schema: z.ZodType, issue: Issue): { min?: number; max?: number } {
+	if (issue.code === 'too_small') return { min: Number(issue.minimum) };
+	if (issue.code === 'too_big') return { max: Number(issue.maximum) };
+	return {};
+}
+
+function wrongType(
+	expected: string,
+	value: unknown,
+	key: string,
+	path: string,
+	place: Place,
+	steps: readonly PropertyKey[],
+	schema: z.ZodType,
+	whole: unknown,
+): Finding {
+	const found = show(value);
+	switch (expected) {
+		case 'number':
+		case 'int':
+			if (typeof value === 'number' && expected === 'int' && Number.isFinite(value)) {
+				return finding('not-whole', place, path, { path, found, meant: String(Math.round(value)) });
+			}
+			return notNumber(value, found, key, path, place);
+		case 'boolean': {
+			const meant = YES_NO[found.trim().toLowerCase()];
+			return finding('not-yes-no', place, path, { path, found, meant });
+		}
+		case 'string':
+			return typeof value === 'object'
+				? finding('not-one-text', place, path, { path })
+				: finding('text-needs-quotes', place, path, { path, found });
+		case 'array':
+			return finding('not-a-list', place, path, { path, found });
+		default: {
+			const known = keysAt(schema, steps, whole);
+			const example = known.length > 0 ? exampleFor(known[0]) : exampleFor(key);
+			return finding('not-fields', place, path, { path, example: key && exampleFor(key).startsWith(key) && !/some words/.test(exampleFor(key)) ? exampleFor(key) : example });
+		}
+	}
+}
+
+function notNumber(value: unknown, found: string, key: string, path: string, place: Place): Finding {
+	const read = typeof value === 'string' ? numberIn(value) : null;
+	if (!read) return finding('not-a-number', place, path, { path, found });
+	if (read.unit) {
+		const own = inUnitOf(key, read.number, read.unit);
+		const meant = own.value === undefined ? undefined : String(own.value);
+		return finding('number-with-unit', place, path, { path, found, meant, unit: own.unit });
+	}
+	if (read.comma) return finding('decimal-comma', place, path, { path, found, meant: String(read.number) });
+	return finding('number-in-quotes', place, path, { path, found });
+}
+
+function choice(value: unknown, choices: string[], key: string, path: string, place: Place): Finding {
+	const found = show(value);
+	const tidy = found.trim().toLowerCase().replace(/[\s_]+/g, '-').replace(/^gray$/, 'grey');
+	const meant = choices.includes(tidy) ? tidy : suggest(tidy, choices);
+	if (choices === undefined || key !== 'rooms') return finding('wrong-choice', place, path, { path, found, choices, meant });
+	return finding('unknown-room', place, path, { found, choices: [...ROOMS], meant });
+}
+
+function badFormat(key: string, found: string, path: string, place: Place): Finding {
+	if (key === 'code') {
+		const primary = found.trim().toLowerCase().split(/[-_]/)[0];
+		return finding('bad-code', place, path, { found, meant: canonicalLanguage(primary) });
+	}
+	if (key === 'doi') {
+		const meant = /10\.\d{4,9}\/\S+/.exec(found)?.[0];
+		return finding('bad-doi', place, path, { found, meant });
+	}
+	return finding('bad-id', place, path, { found, meant: idFrom(found) });
+}
+
+/** `eng` -> `en`, `FR` -> `fr`; undefined for what is no code at all. */
+export function canonicalLanguage(code: string): string | undefined {
+	try {
+		return Intl.getCanonicalLocales(code.replace(/_/g, '-'))[0]?.split('-')[0];
+	} catch {
+		return undefined;
+	}
+}
+
+/** An id near what was typed: `SKM 0104` -> `skm-0104`. */
+export function idFrom(text: string): string {
+	const plain = text.normalize('NFD').replace(/[\u0300-\u036f]/g, '');
+	return (
+		plain
+			.toLowerCase()
+			.replace(/[^a-z0-9]+/g, '-')
+			.replace(/^-+|-+$/g, '') || 'skm-0104'
+	);
+}
+
+function show(value: unknown): string {
+	if (typeof value === 'string') return value;
+	if (Array.isArray(value)) return 'a list';
+	return typeof value === 'object' && value !== null ? 'several values' : String(value);
+}

@@ -1,0 +1,123 @@
+import type { z } from 'zod';
+import { KEY_UNITS, snakeKey } from './camelKey';
+import { fieldPath, valueAt } from './fieldPath';
+import { finding, type Finding, type Place } from './finding';
+import { keyHomes } from './schemaAt';
+import { suggest } from './suggest';
+
+/** How each unit is said, and what one of it is in the file's own unit of that measure. */
+const UNITS: Readonly<Record<string, { measure: string; perUnit: Readonly<Record<string, number>> }>> = {
+	mm: {
+		measure: 'lengths are in millimetres',
+		perUnit: { um: 0.001, cm: 10, m: 1000, in: 25.4, inch: 25.4, inches: 25.4, ft: 304.8 },
+	},
+	deg: { measure: 'angles are in degrees', perUnit: { rad: 180 / Math.PI, degrees: 1, degree: 1 } },
+	s: { measure: 'times are in seconds', perUnit: { ms: 0.001, min: 60, minutes: 60, sec: 1, seconds: 1 } },
+	in: { measure: 'the diagonal is in inches', perUnit: { cm: 1 / 2.54, mm: 1 / 25.4, inch: 1, inches: 1 } },
+	px: { measure: 'the screen is in pixels', perUnit: { pixel: 1, pixels: 1 } },
+	ma: { measure: 'ages are in millions of years', perUnit: { ka: 0.001, years: 1e-6, ga: 1000, mya: 1, myr: 1 } },
+};
+
+const WRITTEN_OTHERWISE: Readonly<Record<string, string>> = {
+	license: 'licence',
+	licensing: 'licence',
+	rights: 'licence',
+	id_by: 'identified',
+	colour: 'preservation',
+	color: 'preservation',
+	diet: 'habitat',
+	source: 'sources',
+	room: 'rooms',
+	language: 'languages',
+	alt_text: 'alt',
+	subtitle: 'short',
+	description: 'short',
+	serrations: 'serrations_per_5mm',
+	denticles_per_5mm: 'serrations_per_5mm',
+	accession_number: 'accession',
+	catalogue_number: 'accession',
+};
+
+const homesOf = new WeakMap<z.ZodType, ReadonlyMap<string, string[]>>();
+
+/** What is wrong with a key that is not known at this place, and what was probably meant. */
+export function explainKey(
+	schema: z.ZodType,
+	parent: readonly PropertyKey[],
+	key: string,
+	known: readonly string[],
+	value: unknown,
+	place: Place,
+): Finding {
+	const path = fieldPath([...parent, key]);
+	const say = finding;
+	const broken = /^([\w-]+)(:)?\s*(\S.*)$/.exec(key);
+	if (broken && known.includes(broken[1]) && value === null) {
+		return broken[2]
+			? say('missing-space', place, path, { found: key, meant: `${broken[1]}: ${broken[3]}` })
+			: say('missing-colon', place, path, { line: key });
+	}
+
+	const tidy = snakeKey(key);
+	if (known.includes(tidy)) return say('key-spelling', place, path, { key, meant: tidy });
+
+	const unit = otherUnit(tidy, known);
+	if (unit) {
+		const { meant, measure, factor } = unit;
+		const number = typeof value === 'number' && factor !== undefined ? value * factor : undefined;
+		const shown =
+			number !== undefined ? String(Number(number.toPrecision(6))) : typeof value === 'number' ? String(value) : undefined;
+		return say(factor === undefined ? 'unit-missing' : 'wrong-unit', place, path, { key, meant, measure, value: shown });
+	}
+
+	const same = WRITTEN_OTHERWISE[tidy];
+	if (same && known.includes(same)) {
+		return tidy === 'license'
+			? say('key-spelling', place, path, { key, meant: same })
+			: say('unknown-key', place, path, { key, meant: same, known: [...known] });
+	}
+
+	let homes = homesOf.get(schema);
+	if (!homes) homesOf.set(schema, (homes = keyHomes(schema)));
+	const here = fieldPath(parent.filter((step) => typeof step !== 'number'));
+	const home = homes.get(tidy);
+	const near = suggest(tidy, known);
+	if (home && home.length === 1 && (!near || near.length < 4)) {
+		return say('key-in-wrong-place', place, path, { key, home: home[0], here });
+	}
+	return say('unknown-key', place, path, { key, meant: near, known: [...known] });
+}
+
+/** `crown_height_cm` and `crown_height` for `crown_height_mm`; `factor` is absent when no unit was given. */
+function otherUnit(key: string, known: readonly string[]): { meant: string; measure: string; factor?: number } | null {
+	for (const meant of known) {
+		const unit = KEY_UNITS.find((u) => meant.endsWith(`_${u}`));
+		if (!unit) continue;
+		const stem = meant.slice(0, -unit.length - 1);
+		const { measure, perUnit } = UNITS[unit];
+		if (key === stem) return { meant, measure };
+		const given = key.startsWith(`${stem}_`) ? key.slice(stem.length + 1) : '';
+		if (Object.hasOwn(perUnit, given)) return { meant, measure, factor: perUnit[given] };
+	}
+	return null;
+}
+
+/** The number that a text such as "38,1" or "38.1 mm" means, if any. */
+export function numberIn(text: string): { number: number; unit: string; comma: boolean } | null {
+	const match = /^\s*([-+]?\d+(?:[.,]\d+)?|[-+]?[.,]\d+)\s*([a-zµ°"]*)\.?\s*$/i.exec(text);
+	if (!match) return null;
+	const number = Number(match[1].replace(',', '.'));
+	return Number.isFinite(number) ? { number, unit: match[2].toLowerCase(), comma: match[1].includes(',') } : null;
+}
+
+/** A number with a unit in the unit that its key names, or undefined where the two do not go together. */
+export function inUnitOf(key: string, number: number, unit: string): { value?: number; unit?: string } {
+	const own = KEY_UNITS.find((u) => key.endsWith(`_${u}`));
+	if (!own) return {};
+	const said = unit === 'µm' ? 'um' : unit === '°' ? 'degrees' : unit === '"' ? 'in' : unit;
+	const factor = said === own ? 1 : UNITS[own].perUnit[said];
+	return { value: factor === undefined ? undefined : Number((number * factor).toPrecision(6)), unit: own };
+}
+
+/** Used by callers that hold a whole value. */
+export const valueOfKey = (whole: unknown, parent: readonly PropertyKey[], key: string) => valueAt(whole, [...parent, key]);

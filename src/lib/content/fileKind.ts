@@ -1,0 +1,93 @@
+import { ID_PATTERN } from './schemas';
+
+export type TextOf = 'bed' | 'group' | 'specimen';
+
+/** What a file of the content folder is, by its path alone. */
+export type FileKind =
+	| { kind: 'exhibit' }
+	| { kind: 'sources' }
+	| { kind: 'ui' | 'glossary'; language: string }
+	| { kind: 'bed' | 'group' | 'specimen'; id: string }
+	| { kind: 'text'; of: TextOf; id: string; language: string }
+	/** scans and sounds: looked at by name only */
+	| { kind: 'asset'; id: string; name: string }
+	/** read-me files and what systems leave behind */
+	| { kind: 'ignored' }
+	| { kind: 'stray'; reason: 'unknown'; meant?: string }
+	| { kind: 'stray'; reason: 'ending'; found: string; name: string }
+	| { kind: 'stray'; reason: 'no-language'; name: string }
+	| { kind: 'stray'; reason: 'bad-name'; found: string };
+
+export const SCAN_ENDING = /\.(glb|stl|ply|obj)$/i;
+const ASSET_ENDING = /\.(glb|stl|ply|obj|mp3)$/i;
+const FOLDER_OF: Readonly<Record<string, 'bed' | 'group'>> = { beds: 'bed', groups: 'group' };
+const TOP_FILES: Readonly<Record<string, 'exhibit' | 'sources'>> = { 'exhibit.yaml': 'exhibit', 'sources.yaml': 'sources' };
+
+export function fileKind(path: string): FileKind {
+	const steps = path.split('/');
+	const name = steps[steps.length - 1];
+	if (steps.some((step) => step.startsWith('.') || step.startsWith('~') || step.endsWith('~'))) return { kind: 'ignored' };
+	if (/^(readme|licen[cs]e|notice|thumbs\.db|desktop\.ini)/i.test(name)) return { kind: 'ignored' };
+
+	if (steps.length === 1) {
+		const kind = TOP_FILES[name];
+		if (kind) return { kind };
+		const meant = Object.keys(TOP_FILES).find((known) => known.split('.')[0] === name.split('.')[0].toLowerCase());
+		return meant ? ending(name, meant) : { kind: 'stray', reason: 'unknown' };
+	}
+	const folder = steps[0];
+	if (steps.length === 2 && (folder === 'ui' || folder === 'glossary')) {
+		const match = /^([^.]+)\.yaml$/.exec(name);
+		if (match) return { kind: folder, language: match[1] };
+		return /\.(ya?ml|txt)$/i.test(name)
+			? ending(name, `${name.split('.')[0]}.yaml`)
+			: { kind: 'stray', reason: 'unknown' };
+	}
+	if (steps.length === 2 && FOLDER_OF[folder]) return itemFile(FOLDER_OF[folder], name);
+	if (steps.length === 3 && folder === 'specimens') return specimenFile(steps[1], name);
+	return { kind: 'stray', reason: 'unknown' };
+}
+
+function itemFile(of: 'bed' | 'group', name: string): FileKind {
+	const [id, ...rest] = name.split('.');
+	const tail = rest.join('.');
+	if (tail === 'yaml') return ID_PATTERN.test(id) ? { kind: of, id } : { kind: 'stray', reason: 'bad-name', found: id };
+	if (rest.length === 2 && rest[1] === 'md') return { kind: 'text', of, id, language: rest[0] };
+	if (tail === 'md') return { kind: 'stray', reason: 'no-language', name: `${id}.en.md` };
+	if (/^ya?ml(\.txt)?$|^txt$/i.test(tail)) return ending(name, `${id}.yaml`);
+	if (rest.length >= 2 && /^(markdown|txt|md)$/i.test(rest[rest.length - 1])) return ending(name, `${id}.${rest[0]}.md`);
+	return { kind: 'stray', reason: 'unknown' };
+}
+
+function specimenFile(id: string, name: string): FileKind {
+	if (!ID_PATTERN.test(id)) {
+		return name === 'specimen.yaml' ? { kind: 'stray', reason: 'bad-name', found: id } : { kind: 'ignored' };
+	}
+	if (name === 'specimen.yaml') return { kind: 'specimen', id };
+	const label = /^label\.([^.]+)\.md$/.exec(name);
+	if (label) return { kind: 'text', of: 'specimen', id, language: label[1] };
+	if (ASSET_ENDING.test(name)) return { kind: 'asset', id, name };
+	if (/^specimen\.(ya?ml|txt|yaml\.txt)$/i.test(name)) return ending(name, 'specimen.yaml');
+	if (/^label\.md$/i.test(name)) return { kind: 'stray', reason: 'no-language', name: 'label.en.md' };
+	const other = /^label\.([^.]+)\.(markdown|txt|md(\.txt)?)$/i.exec(name);
+	if (other) return ending(name, `label.${other[1]}.md`);
+	if (/^(specimens?|labels?)\b.*\.(ya?ml|md)$/i.test(name)) {
+		return { kind: 'stray', reason: 'unknown', meant: /ya?ml$/i.test(name) ? 'specimen.yaml' : 'label.en.md' };
+	}
+	return { kind: 'stray', reason: 'unknown' };
+}
+
+const ending = (found: string, name: string): FileKind => ({
+	kind: 'stray',
+	reason: 'ending',
+	found: found.slice(found.indexOf('.')),
+	name,
+});
+
+/** Path of the file that holds an item's facts. */
+export const factsPath = (of: TextOf, id: string) =>
+	of === 'specimen' ? `specimens/${id}/specimen.yaml` : `${of}s/${id}.yaml`;
+
+/** Path of the file that holds an item's words in a language. */
+export const textPath = (of: TextOf, id: string, language: string) =>
+	of === 'specimen' ? `specimens/${id}/label.${language}.md` : `${of}s/${id}.${language}.md`;

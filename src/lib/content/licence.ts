@@ -1,0 +1,43 @@
+/** Machine addresses of Creative Commons licences end in version (and country) and a slash; they are http. */
+const CREATIVE_COMMONS =
+	/^http:\/\/creativecommons\.org\/(licenses\/(by|by-sa|by-nd|by-nc|by-nc-sa|by-nc-nd)\/(1\.0|2\.0|2\.1|2\.5|3\.0|4\.0)\/([a-z]{2,3}\/)?|publicdomain\/(zero|mark)\/1\.0\/)$/;
+
+/** The twelve statements of RightsStatements.org 1.0. */
+const STATEMENTS = [
+	'InC',
+	'InC-OW-EU',
+	'InC-EDU',
+	'InC-NC',
+	'InC-RUU',
+	'NoC-CR',
+	'NoC-NC',
+	'NoC-OKLR',
+	'NoC-US',
+	'NKC',
+	'CNE',
+	'UND',
+] as const;
+
+const statementAddress = (name: string) => `http://rightsstatements.org/vocab/${name}/1.0/`;
+
+/** Whether `text` is an address that the `rights` of IIIF Presentation 3 may hold. */
+export const isLicence = (text: string): boolean =>
+	CREATIVE_COMMONS.test(text) || STATEMENTS.some((name) => text === statementAddress(name));
+
+/** The address that was probably meant by "CC BY 4.0", "https://creativecommons.org/licenses/by/4.0/deed.en" or "InC". */
+export function suggestLicence(text: string): string | undefined {
+	const tidy = text.trim().replace(/\s+/g, ' ');
+	const statement = STATEMENTS.find(
+		(name) =>
+			tidy.toLowerCase() === name.toLowerCase() ||
+			new RegExp(`rightsstatements\\.org/(vocab|page)/${name}(/|$)`, 'i').test(tidy),
+	);
+	if (statement) return statementAddress(statement);
+	if (/^(cc[ -]?)?(0|zero)\b|cc0/i.test(tidy)) return 'http://creativecommons.org/publicdomain/zero/1.0/';
+	if (/public ?domain/i.test(tidy)) return `http://creativecommons.org/publicdomain/${/zero/.test(tidy) ? 'zero' : 'mark'}/1.0/`;
+	const kind = /\bby(?:-(?:nc|nd|sa)|(?:[ -](?:nc|nd|sa)))*/i.exec(tidy)?.[0].toLowerCase().replace(/ /g, '-');
+	if (!kind || !/cc|creativecommons|^by/i.test(tidy)) return undefined;
+	const version = /\b[1-4]\.[0-5]\b/.exec(tidy)?.[0] ?? '4.0';
+	const address = `http://creativecommons.org/licenses/${kind}/${version}/`;
+	return isLicence(address) ? address : undefined;
+}

@@ -1,0 +1,138 @@
+import { z } from 'zod';
+import { SECTION_SHAPES, SIDES, TAPERS } from '../domain/tooth/form';
+import { camelKeys } from './camelKey';
+import { CERTAINTIES, PARTS, PRESERVATIONS, ROOMS, SOURCE_TAGS } from './exhibit';
+
+/** Ids of files, features, sources, beds, groups and glossary entries. */
+export const ID_PATTERN = /^[a-z0-9]+(-[a-z0-9]+)*$/;
+
+/** Every key known, none more; the result has the keys of code. */
+const fields = <T extends z.ZodRawShape>(shape: T) => z.strictObject(shape).transform((value) => camelKeys(value));
+
+const text = z.string().trim().min(1);
+const id = z.string().regex(ID_PATTERN);
+const number = z.number();
+const count = z.number().int();
+const angle = z.number().min(0).max(360);
+
+export const exhibitSchema = fields({
+	museum: text,
+	languages: z.array(fields({ code: z.string().regex(/^[a-z]{2,3}$/), name: text })).min(1),
+	rooms: z.array(z.enum(ROOMS)).min(1),
+	screen: fields({
+		diagonal_in: z.number().min(3).max(300),
+		width_px: count.min(320).max(16384),
+		height_px: count.min(320).max(16384),
+	}),
+	idle: fields({
+		warn_after_s: z.number().min(1).max(3600),
+		reset_after_warning_s: z.number().min(1).max(600),
+	}),
+	contact: text.optional(),
+});
+
+export const sourceSchema = fields({
+	citation: text,
+	doi: z
+		.string()
+		.regex(/^10\.\d{4,9}\/\S+$/)
+		.optional(),
+	tag: z.enum(SOURCE_TAGS),
+});
+
+export const sourcesSchema = z.record(z.string(), z.unknown());
+
+export const groupSchema = fields({
+	latin: text.optional(),
+	living: z.boolean(),
+	habitat: z.enum(['sea', 'river', 'land']),
+	sources: z.array(id),
+});
+
+export const bedSchema = fields({
+	oldest_ma: z.number().min(0).max(4600),
+	youngest_ma: z.number().min(0).max(4600),
+});
+
+export const nameTextSchema = fields({ name: text, short: text });
+
+export const labelSchema = fields({
+	title: text,
+	short: text,
+	alt: text.optional(),
+	features: z.record(z.string(), text).optional(),
+});
+
+export const glossaryEntrySchema = fields({ term: text, meaning: text });
+export const glossarySchema = z.record(z.string(), z.unknown());
+export const uiSchema = z.record(z.string(), z.unknown());
+
+const side = z.enum(SIDES);
+const sideOrAngle = z.union([side, number]);
+
+/** Ranges are the sculptor's own (domain/tooth/formRanges.ts), so here a number is any number. */
+const model = fields({
+	based_on: z.array(id).optional(),
+	crown_height_mm: number,
+	base_length_mm: number,
+	base_width_mm: number,
+	sections: z.array(fields({ at: number, shape: z.enum(SECTION_SHAPES), width_factor: number.optional() })),
+	taper: z.enum(TAPERS),
+	curve: fields({ distal_deg: number, lingual_deg: number, starts_at: number }),
+	tip_radius_mm: number,
+	carinae: z
+		.array(
+			fields({
+				where: sideOrAngle,
+				prominence_mm: number,
+				from: number,
+				serrations_per_5mm: number.optional(),
+				serration_depth_mm: number.optional(),
+			}),
+		)
+		.optional(),
+	ridges: fields({
+		count,
+		height_mm: number,
+		sides: z.enum(['all', 'labial', 'lingual']),
+		from: number,
+		to: number,
+		alternating: z.boolean(),
+	}).optional(),
+	neck: fields({ constriction: number, length_mm: number }).optional(),
+	root: z.discriminatedUnion('state', [
+		fields({ state: z.literal('none') }),
+		fields({ state: z.literal('full'), length_mm: number, swelling: number, folded: z.boolean() }),
+		fields({ state: z.literal('open'), length_mm: number }),
+		fields({ state: z.literal('resorbed'), length_mm: number, pit_side: side, pit_depth_mm: number }),
+	]),
+	pulp: fields({ height_mm: number, opening: number }).optional(),
+	wear: fields({
+		tip_worn_to_mm: number.optional(),
+		facets: z.array(fields({ side, angle_deg: number, depth_mm: number, at: number })).optional(),
+	}).optional(),
+});
+
+const scan = fields({ file: text, units: z.enum(['um', 'mm', 'cm', 'm', 'in']) });
+
+export const specimenSchema = fields({
+	accession: text,
+	group: text,
+	part: z.enum(PARTS),
+	preservation: z.enum(PRESERVATIONS),
+	bed: text.optional(),
+	identified: fields({ by: text, certainty: z.enum(CERTAINTIES) }),
+	shape: fields({ model: model.optional(), scan: scan.optional() }),
+	features: z
+		// below 0 = on the root
+		.array(fields({ id, at: z.number().min(-5).max(1), where: z.union([side, angle]) }))
+		.optional(),
+	licence: text,
+	rights_holder: text,
+	sources: z.array(text),
+});
+
+export type ModelInFile = z.output<typeof model>;
+export type SpecimenInFile = z.output<typeof specimenSchema>;
+export type ExhibitInFile = z.output<typeof exhibitSchema>;
+export type LabelInFile = z.output<typeof labelSchema>;
