@@ -71,6 +71,8 @@ export interface Governor {
 	readonly step: Step;
 	readonly rest: Step;
 	readonly moving: boolean;
+	/** nothing left to draw or to wait for: ticking may stop */
+	readonly settled: boolean;
 	/** median of the recent moving frames, ms; null before any */
 	readonly median_ms: number | null;
 	/** how often the step changed, for tests and the status page */
@@ -176,6 +178,9 @@ export const createGovernor = ({ software, now, pixels }: GovernorOptions): Gove
 		},
 		get rest(): Step {
 			return { shading: 'full', scale: REST_SCALES[restAt] };
+		},
+		get settled() {
+			return still() && restStands && !moveDirty && !onceDirty;
 		},
 		get moving() {
 			return !still();

@@ -10,9 +10,14 @@ export interface LoadedShape {
 	full: BufferGeometry;
 	/** level-1: the light version for a tooth in motion; the same object as `full` where the file has one level only */
 	light: BufferGeometry;
+	/** true when nothing can be seen of the surface's inner side */
+	closed: boolean;
 	/** what the contact shadow is made of */
 	centreLine: CentreLine;
 }
+
+/** A hole larger than this share of the surface shows its inner side. */
+const OPEN_SHARE = 2e-4;
 
 /**
  * Geometry in the tooth frame (mm): `position` and `normal` as floats, `surface` as four bytes
@@ -57,6 +62,22 @@ const bake = (mesh: Mesh): BufferGeometry => {
 	return geometry;
 };
 
+/** A closed surface's area vectors add up to nothing; an open one's add up to its hole's. */
+export const looksClosed = (positions: ArrayLike<number>, index: ArrayLike<number> | null): boolean => {
+	const [a, b, c, sum] = [new Vector3(), new Vector3(), new Vector3(), new Vector3()];
+	let area = 0;
+	const corners = index?.length ?? positions.length / 3;
+	for (let i = 0; i + 2 < corners; i += 3) {
+		a.fromArray(positions as number[], (index ? index[i] : i) * 3);
+		b.fromArray(positions as number[], (index ? index[i + 1] : i + 1) * 3).sub(a);
+		c.fromArray(positions as number[], (index ? index[i + 2] : i + 2) * 3).sub(a);
+		b.cross(c);
+		area += b.length();
+		sum.add(b);
+	}
+	return area > 0 && sum.length() < OPEN_SHARE * area;
+};
+
 const firstMesh = (root: Object3D | undefined): Mesh | null => {
 	let found: Mesh | null = null;
 	root?.traverse((node) => {
@@ -74,7 +95,13 @@ export const parseShape = async (glb: ArrayBuffer): Promise<LoadedShape> => {
 	const lightMesh = firstMesh(gltf.scene.getObjectByName('level-1'));
 	const full = bake(fullMesh);
 	const light = lightMesh ? bake(lightMesh) : full;
-	return { full, light, centreLine: centreLine(light.getAttribute('position').array as Float32Array) };
+	const positions = light.getAttribute('position').array as Float32Array;
+	return {
+		full,
+		light,
+		closed: looksClosed(positions, light.index?.array ?? null),
+		centreLine: centreLine(positions),
+	};
 };
 
 /** Fetches and reads a prepared shape. Rejects with `loadShape: ...` when the address gives no file. */

@@ -1,5 +1,5 @@
 /** The two materials of a view's tooth and their shared uniforms. */
-import { Color, DoubleSide, ShaderMaterial, Vector3, Vector4 } from 'three';
+import { Color, DoubleSide, FrontSide, ShaderMaterial, Vector3, Vector4 } from 'three';
 import { PALETTES } from '../content/palettes';
 import type { Preservation } from '../content/exhibit';
 import { REGIONS, type Region } from '../domain/mesh/triMesh';
@@ -20,7 +20,8 @@ const FINISH: Readonly<Record<Region, readonly [number, number, number, number]>
 export interface ToothMaterials {
 	full: ShaderMaterial;
 	light: ShaderMaterial;
-	dress(preservation: Preservation, crownHeight_mm: number): void;
+	/** `closed`: the inner side need not be drawn. */
+	dress(preservation: Preservation, crownHeight_mm: number, closed: boolean): void;
 	dispose(): void;
 }
 
@@ -45,14 +46,19 @@ export const createToothMaterials = (): ToothMaterials => {
 			fragmentShader: TOOTH_FRAGMENT,
 			uniforms,
 			defines: full ? { FULL: '' } : {},
-			side: DoubleSide,
+			side: FrontSide,
 			toneMapped: false,
 		});
 	const [full, light] = [make(true), make(false)];
 	return {
 		full,
 		light,
-		dress(preservation, crownHeight_mm) {
+		dress(preservation, crownHeight_mm, closed) {
+			for (const material of [full, light]) {
+				const side = closed ? FrontSide : DoubleSide;
+				if (material.side !== side) material.needsUpdate = true;
+				material.side = side;
+			}
 			uniforms.palette.value = linearPalette(preservation);
 			uniforms.crownHeight.value = Math.max(1e-6, crownHeight_mm);
 		},

@@ -19,11 +19,13 @@ import {
 	WebGLRenderer,
 } from 'three';
 import { NoWebGL, type Pose, type ShapeRef } from './api';
+import { intersection, nextCanvasBox } from './canvasBox';
 import { CENTRE_POINTS } from './centreLine';
 import { extents } from './fit';
 import type { Step } from './governor';
 import type { LoadedShape } from './loadShape';
 import type { ToothMaterials } from './materials';
+import { place, type Placement } from './placement';
 import { COPY_FRAGMENT, COPY_VERTEX, SHADOW_FRAGMENT, SHADOW_VERTEX } from './shading.glsl';
 import { frustum, viewRect, type Box } from './viewport';
 
@@ -37,8 +39,8 @@ export interface Picture {
 }
 
 export interface Painter {
-	/** Draws all pictures; those outside the canvas are skipped. */
-	draw(pictures: readonly Picture[], step: Step, pixelRatio: number): void;
+	/** Draws all pictures, moving the canvas to where they need it; what lies outside the window is skipped. */
+	draw(pictures: readonly Picture[], step: Step, pixelRatio: number, moving: boolean): void;
 	/** Makes the shaders now, so that the first tooth does not wait for them; they live as long as `materials`. */
 	warm(materials: ToothMaterials): void;
 	/** After a restored context: what the renderer cannot bring back by itself. */
@@ -47,14 +49,12 @@ export interface Painter {
 	finished(): Promise<void>;
 	readonly software: boolean;
 	readonly figures: { geometries: number; textures: number; triangles: number };
-	/** Canvas pixels at scale 1. */
-	pixels(pixelRatio: number): number;
 	dispose(): void;
 }
 
 const SAMPLES = 4;
-/** From the tooth towards the lamp; must match KEY_DIR in shading.glsl.ts. */
-const LAMP = new Vector3(-0.64, 0.512, 0.573);
+/** The antialiased buffer's sides are multiples of this, px, so that it is seldom made anew. */
+const BUFFER_GRID = 64;
 
 const isSoftware = (gl: WebGL2RenderingContext): boolean => {
 	const info = gl.getExtension('WEBGL_debug_renderer_info');
@@ -124,12 +124,16 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 	copyScene.add(copy);
 
 	let target: WebGLRenderTarget | null = null;
+	/** One antialiased buffer, large enough for the largest view; kept while it is not much too large. */
 	const targetOf = (width: number, height: number): WebGLRenderTarget => {
-		if (target && (target.width !== width || target.height !== height)) {
-			target.dispose();
+		const small = target && (target.width < width || target.height < height);
+		const large = target && target.width * target.height > 2 * (width + BUFFER_GRID) * (height + BUFFER_GRID);
+		if (small || large) {
+			target?.dispose();
 			target = null;
 		}
-		target ??= new WebGLRenderTarget(width, height, {
+		const upTo = (size: number) => Math.ceil(size / BUFFER_GRID) * BUFFER_GRID;
+		target ??= new WebGLRenderTarget(upTo(width), upTo(height), {
 			samples: Math.min(SAMPLES, renderer.capabilities.maxSamples),
 			minFilter: NearestFilter,
 			magFilter: NearestFilter,
@@ -140,64 +144,82 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 		return target;
 	};
 
-	const turn = new Matrix4();
-	const step1 = new Matrix4();
-	const point = new Vector3();
+	const scaling = new Matrix4();
 
 	/** Puts tooth, shadow and lens in place for one picture. */
-	const arrange = (picture: Picture, lens: Box, full: boolean) => {
-		const { shape, loaded, pose } = picture;
-		const { min, max } = shape.bounds;
-		const { radius_mm } = extents(shape.bounds);
-		const f = frustum(lens, picture.pxPerMm, radius_mm);
+	const arrange = (
+		{ shape, loaded, materials, pxPerMm }: Picture,
+		placement: Placement,
+		lens: Box,
+		full: boolean,
+	) => {
+		const f = frustum(lens, pxPerMm, extents(shape.bounds).radius_mm);
 		camera.projectionMatrix.makePerspective(f.left, f.right, f.top, f.bottom, f.near, f.far);
 		camera.projectionMatrixInverse.copy(camera.projectionMatrix).invert();
-		turn
-			.makeRotationX((pose.tilt_deg * Math.PI) / 180)
-			.multiply(step1.makeRotationY((pose.yaw_deg * Math.PI) / 180));
-		turn.multiply(
-			step1.makeTranslation(-(min[0] + max[0]) / 2, -(min[1] + max[1]) / 2, -(min[2] + max[2]) / 2),
-		);
 		tooth.geometry = full ? loaded.full : loaded.light;
-		tooth.material = full ? picture.materials.full : picture.materials.light;
-		tooth.matrix.makeTranslation(0, 0, -f.distance).multiply(turn);
+		tooth.material = full ? materials.full : materials.light;
+		tooth.matrix.makeTranslation(0, 0, -f.distance).multiply(placement.turn);
 		tooth.matrixWorldNeedsUpdate = true;
-
-		const chain = shadowMaterial.uniforms.chain.value as Vector3[];
-		const { points } = loaded.centreLine;
-		let widest = 0;
-		for (let i = 0; i < CENTRE_POINTS; i++) widest = Math.max(widest, points[i * 4 + 3]);
-		let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
-		for (let i = 0; i < CENTRE_POINTS; i++) {
-			const r = points[i * 4 + 3];
-			point.fromArray(points, i * 4).applyMatrix4(turn);
-			// where the lamp's ray through this point meets the felt behind the tooth
-			const drop = Math.max(0.2 * widest, point.z * 0.35 + 1.15 * widest);
-			chain[i].set(
-				point.x - (LAMP.x / LAMP.z) * drop * 0.62,
-				point.y - (LAMP.y / LAMP.z) * drop * 0.62,
-				r * 0.9,
-			);
-			left = Math.min(left, chain[i].x - r);
-			right = Math.max(right, chain[i].x + r);
-			low = Math.min(low, chain[i].y - r);
-			high = Math.max(high, chain[i].y + r);
-		}
-		const blur = 0.75 * widest + 0.02 * radius_mm;
-		shadowMaterial.uniforms.blur.value = blur;
-		shadow.matrix.makeTranslation((left + right) / 2, (low + high) / 2, -f.distance);
-		shadow.matrix.multiply(step1.makeScale(right - left + 2 * blur, high - low + 2 * blur, 1));
+		const { left, right, top, bottom } = placement.shadow;
+		shadowMaterial.uniforms.chain.value = placement.chain;
+		shadowMaterial.uniforms.blur.value = placement.blur_mm;
+		shadow.matrix
+			.makeTranslation((left + right) / 2, (top + bottom) / 2, -f.distance)
+			.multiply(scaling.makeScale(right - left, top - bottom, 1));
 		shadow.matrixWorldNeedsUpdate = true;
+	};
+
+	/** The canvas's place in the window now. */
+	let box: Box | null = null;
+	const fitCanvas = (needs: readonly Box[], moving: boolean): Box => {
+		const all = { left: 0, top: 0, right: window.innerWidth, bottom: window.innerHeight };
+		const next = nextCanvasBox(box, needs, all, moving) ?? { left: 0, top: 0, right: 1, bottom: 1 };
+		if (
+			!box ||
+			next.left !== box.left ||
+			next.top !== box.top ||
+			next.right !== box.right ||
+			next.bottom !== box.bottom
+		) {
+			canvas.style.left = `${next.left}px`;
+			canvas.style.top = `${next.top}px`;
+			canvas.style.width = `${next.right - next.left}px`;
+			canvas.style.height = `${next.bottom - next.top}px`;
+			box = next;
+		}
+		return next;
 	};
 
 	const gl = renderer.getContext() as WebGL2RenderingContext;
 	const software = isSoftware(gl);
 
 	return {
-		draw(pictures, step, pixelRatio) {
-			const box = canvas.getBoundingClientRect();
-			const width = Math.max(1, Math.round(box.width * pixelRatio * step.scale));
-			const height = Math.max(1, Math.round(box.height * pixelRatio * step.scale));
+		draw(pictures, step, pixelRatio, moving) {
+			const wanted = pictures.flatMap((picture) => {
+				const { left, top, right, bottom } = picture.box;
+				const middle = { x: (left + right) / 2, y: (top + bottom) / 2 };
+				const placement = place(
+					picture.shape.bounds,
+					picture.loaded.centreLine,
+					picture.pose,
+					picture.pxPerMm,
+				);
+				const { need } = placement;
+				const clip = intersection(picture.box, {
+					left: middle.x + need.left,
+					right: middle.x + need.right,
+					top: middle.y + need.top,
+					bottom: middle.y + need.bottom,
+				});
+				return clip ? [{ picture, placement, middle, clip }] : [];
+			});
+			const canvasBox = fitCanvas(
+				wanted.map(({ clip }) => clip),
+				moving,
+			);
+			const ratio = pixelRatio * step.scale;
+			const width = Math.max(1, Math.round((canvasBox.right - canvasBox.left) * ratio));
+			const height = Math.max(1, Math.round((canvasBox.bottom - canvasBox.top) * ratio));
 			if (canvas.width !== width || canvas.height !== height) renderer.setSize(width, height, false);
 			renderer.info.reset();
 			renderer.setRenderTarget(null);
@@ -205,9 +227,9 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 			renderer.clear();
 			renderer.setScissorTest(true);
 			const full = step.shading === 'full';
-			const placed = pictures.flatMap((picture) => {
-				const rect = viewRect(picture.box, box, width, height);
-				return rect ? [{ picture, rect }] : [];
+			const placed = wanted.flatMap(({ picture, placement, middle, clip }) => {
+				const rect = viewRect(clip, middle, canvasBox, width, height);
+				return rect ? [{ picture, placement, rect }] : [];
 			});
 			const room = full
 				? targetOf(
@@ -215,8 +237,8 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 						Math.max(1, ...placed.map(({ rect }) => rect.height)),
 					)
 				: null;
-			for (const { picture, rect } of placed) {
-				arrange(picture, rect.lens, full);
+			for (const { picture, placement, rect } of placed) {
+				arrange(picture, placement, rect.lens, full);
 				if (room) {
 					room.viewport.set(0, 0, rect.width, rect.height);
 					room.scissor.set(0, 0, rect.width, rect.height);
@@ -260,10 +282,6 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 		get figures() {
 			const { memory, render } = renderer.info;
 			return { geometries: memory.geometries, textures: memory.textures, triangles: render.triangles };
-		},
-		pixels(pixelRatio) {
-			const box = canvas.getBoundingClientRect();
-			return box.width * box.height * pixelRatio * pixelRatio;
 		},
 		dispose() {
 			target?.dispose();

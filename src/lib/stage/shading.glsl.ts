@@ -16,12 +16,12 @@ attribute vec4 surface;
 uniform vec3 palette[8];
 uniform vec4 finish[8];
 uniform float crownHeight;
-varying vec3 vAlbedo;
-varying vec3 vNormal;
-varying vec3 vView;
-varying vec3 vTooth;
+varying vec4 vAlbedoAo;
+varying vec4 vNormalTip;
 varying vec4 vFinish;
-varying vec3 vMarks;
+#ifdef FULL
+varying vec3 vTooth;
+#endif
 
 void main() {
 	int region = int(surface.z + 0.5);
@@ -35,25 +35,23 @@ void main() {
 	float shade = mix(1.0, mix(0.86, 1.1, clamp(up, 0.0, 1.0)), enamel);
 	albedo *= shade * (1.0 + tone * mix(0.34, 0.2, enamel));
 	albedo = mix(albedo * vec3(0.72, 0.62, 0.52), albedo, mix(0.45, 1.0, ao));
-	vAlbedo = albedo;
-	vMarks = vec3(ao, smoothstep(0.68, 1.02, up) * enamel, tone);
-	vTooth = position;
-	vNormal = normalize(normalMatrix * normal);
-	vec4 at = modelViewMatrix * vec4(position, 1.0);
-	vView = -at.xyz;
-	gl_Position = projectionMatrix * at;
+	vAlbedoAo = vec4(albedo, ao);
+	vNormalTip = vec4(normalMatrix * normal, smoothstep(0.68, 1.02, up) * enamel);
+#ifdef FULL
+	vTooth = position / crownHeight;
+#endif
+	gl_Position = projectionMatrix * (modelViewMatrix * vec4(position, 1.0));
 }
 `;
 
 export const TOOTH_FRAGMENT = /* glsl */ `
-uniform float crownHeight;
 uniform mat3 normalMatrix;
-varying vec3 vAlbedo;
-varying vec3 vNormal;
-varying vec3 vView;
-varying vec3 vTooth;
+varying vec4 vAlbedoAo;
+varying vec4 vNormalTip;
 varying vec4 vFinish;
-varying vec3 vMarks;
+#ifdef FULL
+varying vec3 vTooth;
+#endif
 
 const vec3 KEY_DIR = vec3(-0.640, 0.512, 0.573);
 const vec3 KEY = vec3(1.00, 0.85, 0.66) * 3.1;
@@ -104,26 +102,27 @@ float noise(vec3 x) {
 #endif
 
 void main() {
-	vec3 n = normalize(vNormal);
-	vec3 v = normalize(vView);
+	vec3 n = normalize(vNormalTip.xyz);
+	// the lens is so long that every line of sight may count as parallel
+	const vec3 v = vec3(0.0, 0.0, 1.0);
+#ifdef DOUBLE_SIDED
 	if (!gl_FrontFacing) n = -n;
+#endif
 	float rough = vFinish.x;
 	float coat = vFinish.y;
 	float fibre = vFinish.z;
 	float enamel = vFinish.w;
-	float ao = vMarks.x;
-	float tip = vMarks.y;
-	vec3 albedo = vAlbedo;
+	float ao = vAlbedoAo.w;
+	float tip = vNormalTip.w;
+	vec3 albedo = vAlbedoAo.xyz;
 
 #ifdef FULL
 	// growth banding: faint lines round the crown, uneven in spacing; the eye finds it in the highlight first
-	float h = vTooth.y / crownHeight;
-	float wobble = noise(vTooth / crownHeight * vec3(5.0, 9.0, 5.0));
-	float phase = h * 150.0 + wobble * 5.0;
+	float wobble = noise(vTooth * vec3(5.0, 9.0, 5.0));
+	float phase = vTooth.y * 150.0 + wobble * 5.0;
 	float bands = sin(phase) * 0.6 + sin(phase * 2.37 + wobble * 9.0) * 0.4;
 	// fibres of the root
-	vec3 q = vTooth / crownHeight;
-	float streak = noise(q * vec3(90.0, 9.0, 90.0)) - 0.5;
+	float streak = noise(vTooth * vec3(90.0, 9.0, 90.0)) - 0.5;
 	albedo *= 1.0 + enamel * bands * 0.035 + fibre * streak * 0.30;
 	vec3 along = normalize(normalMatrix * vec3(0.0, 1.0, 0.0));
 	vec3 across = cross(along, n);
@@ -131,7 +130,7 @@ void main() {
 	rough += fibre * streak * 0.1 + enamel * (wobble - 0.5) * 0.06;
 #endif
 
-	float nv = clamp(dot(n, v), 0.001, 1.0);
+	float nv = clamp(n.z, 0.001, 1.0);
 	float edge = 1.0 - nv;
 
 	// thin enamel at the tip lets light through: cooler in the middle, glowing at its rim

@@ -9,7 +9,6 @@ import type {
 	CreateStage,
 	Pose,
 	ScaleMode,
-	ShapeRef,
 	Stage,
 	StageEvents,
 	StageOptions,
@@ -51,17 +50,15 @@ export const createStage = (
 	surroundings: StageSurroundings = { reload: () => location.reload() },
 ): Stage => {
 	const painter = createPainter(canvas);
-	Object.assign(canvas.style, {
-		position: 'fixed',
-		inset: '0',
-		width: '100%',
-		height: '100%',
-		pointerEvents: 'none',
-	});
+	Object.assign(canvas.style, { position: 'fixed', right: 'auto', bottom: 'auto', pointerEvents: 'none' });
 
 	const now = () => performance.now();
 	const pixelRatio = () => Math.min(MAX_PIXEL_RATIO, window.devicePixelRatio || 1);
-	const governor = createGovernor({ software: painter.software, now, pixels: painter.pixels(pixelRatio()) });
+	const governor = createGovernor({
+		software: painter.software,
+		now,
+		pixels: window.innerWidth * window.innerHeight * pixelRatio() ** 2,
+	});
 	const pool = createPool({ load: loadShape, park: parkShape, keep: KEEP_SHAPES });
 	// keeps the shaders alive between rooms, when no view is there
 	const spareMaterials = createToothMaterials();
@@ -127,6 +124,7 @@ export const createStage = (
 			}),
 			step,
 			pixelRatio(),
+			plan === 'moving',
 		);
 		frames++;
 		governor.drawn(plan);
@@ -152,7 +150,7 @@ export const createStage = (
 		for (const view of views) if (advance(view, now())) moved();
 		const plan = governor.plan();
 		if (plan === 'moving' || plan === 'rest') draw(plan);
-		if (governor.plan() !== 'none') wake();
+		if (!governor.settled) wake();
 	};
 
 	/** The views that go with this one: all when linked. */
@@ -217,7 +215,6 @@ export const createStage = (
 		moved();
 	};
 	const resizeObserver = new ResizeObserver(layoutChanged);
-	resizeObserver.observe(canvas);
 	window.addEventListener('resize', layoutChanged);
 	window.addEventListener('scroll', layoutChanged, { capture: true, passive: true });
 
@@ -277,7 +274,7 @@ export const createStage = (
 					view.loan = loan;
 					view.shape = shape;
 					old?.release();
-					view.materials.dress(shape.preservation, shape.crownHeight_mm);
+					view.materials.dress(shape.preservation, shape.crownHeight_mm, loan.resource.closed);
 				}
 				refit(false, view);
 				poseChanged = true;

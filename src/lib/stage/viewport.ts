@@ -18,19 +18,24 @@ export interface ViewRect {
 }
 
 /**
- * The part of an element inside the canvas, rounded outward to whole canvas pixels; null when nothing of it shows.
- * Boxes in CSS px of the window; `width`, `height` are the canvas's pixels.
+ * The part of a box inside the canvas, rounded outward to whole canvas pixels; null when nothing of it shows.
+ * Boxes and the middle of the view's element in CSS px of the window; `width`, `height` are the canvas's pixels.
  */
-export const viewRect = (element: Box, canvas: Box, width: number, height: number): ViewRect | null => {
+export const viewRect = (
+	box: Box,
+	middle: { x: number; y: number },
+	canvas: Box,
+	width: number,
+	height: number,
+): ViewRect | null => {
 	const sx = width / (canvas.right - canvas.left);
 	const sy = height / (canvas.bottom - canvas.top);
-	const x0 = Math.max(0, Math.floor((element.left - canvas.left) * sx));
-	const x1 = Math.min(width, Math.ceil((element.right - canvas.left) * sx));
-	const y0 = Math.max(0, Math.floor((element.top - canvas.top) * sy));
-	const y1 = Math.min(height, Math.ceil((element.bottom - canvas.top) * sy));
-	if (!(x1 > x0 && y1 > y0) || !(element.right > element.left && element.bottom > element.top)) return null;
-	const midX = (element.left + element.right) / 2 - canvas.left;
-	const midY = (element.top + element.bottom) / 2 - canvas.top;
+	const x0 = Math.max(0, Math.floor((box.left - canvas.left) * sx));
+	const x1 = Math.min(width, Math.ceil((box.right - canvas.left) * sx));
+	const y0 = Math.max(0, Math.floor((box.top - canvas.top) * sy));
+	const y1 = Math.min(height, Math.ceil((box.bottom - canvas.top) * sy));
+	if (!(x1 > x0 && y1 > y0)) return null;
+	const [midX, midY] = [middle.x - canvas.left, middle.y - canvas.top];
 	return {
 		x: x0,
 		y: height - y1,

@@ -1,0 +1,77 @@
+/** Where a turned tooth and its shadow lie, before anything is drawn. */
+import { Matrix4, Vector3 } from 'three';
+import type { Pose, ShapeRef } from './api';
+import { CENTRE_POINTS, type CentreLine } from './centreLine';
+import { EYE_radii, type Box } from './viewport';
+
+/** From the tooth towards the lamp; must match KEY_DIR in shading.glsl.ts. */
+const LAMP = new Vector3(-0.64, 0.512, 0.573);
+/** How far the shadow falls: 1 would be the lamp's own slope, which throws it too far to belong to the tooth. */
+const SHADOW_REACH = 0.62;
+
+export interface Placement {
+	/** tooth frame to a frame at the middle of its bounds, x right, y up, z to the viewer, mm */
+	turn: Matrix4;
+	/** centre and radius of each of the shadow's discs on the felt, mm */
+	chain: Vector3[];
+	/** softness of the shadow's edge, mm */
+	blur_mm: number;
+	/** what the shadow covers, mm, y up */
+	shadow: Box;
+	/** what tooth and shadow cover, CSS px from the middle of the view, y down */
+	need: Box;
+}
+
+/** Pure: the same shape, pose and scale give the same placement. */
+export const place = (
+	bounds: ShapeRef['bounds'],
+	centreLine: CentreLine,
+	pose: Pose,
+	pxPerMm: number,
+): Placement => {
+	const { min, max } = bounds;
+	const mid = [0, 1, 2].map((i) => (min[i] + max[i]) / 2);
+	const half = new Vector3(...[0, 1, 2].map((i) => (max[i] - min[i]) / 2));
+	const turn = new Matrix4()
+		.makeRotationX((pose.tilt_deg * Math.PI) / 180)
+		.multiply(new Matrix4().makeRotationY((pose.yaw_deg * Math.PI) / 180));
+	// half-size of the turned bounds, and how much nearness magnifies what leans towards the eye
+	const e = turn.elements;
+	const reach = (row: number) =>
+		Math.abs(e[row]) * half.x + Math.abs(e[4 + row]) * half.y + Math.abs(e[8 + row]) * half.z;
+	const distance = EYE_radii * half.length();
+	const near = distance / (distance - reach(2));
+	const [across, up] = [reach(0) * near, reach(1) * near];
+	turn.multiply(new Matrix4().makeTranslation(-mid[0], -mid[1], -mid[2]));
+
+	const { points } = centreLine;
+	let widest = 0;
+	for (let i = 0; i < CENTRE_POINTS; i++) widest = Math.max(widest, points[i * 4 + 3]);
+	const blur_mm = 0.75 * widest + 0.02 * half.length();
+	const shadow: Box = { left: Infinity, right: -Infinity, top: -Infinity, bottom: Infinity };
+	const chain: Vector3[] = [];
+	for (let i = 0; i < CENTRE_POINTS; i++) {
+		const point = new Vector3().fromArray(points, i * 4).applyMatrix4(turn);
+		const r = points[i * 4 + 3] * 0.9;
+		// where the lamp's ray through this point meets the felt behind the tooth
+		const drop = Math.max(0.2 * widest, point.z * 0.35 + 1.15 * widest) * SHADOW_REACH;
+		const disc = new Vector3(point.x - (LAMP.x / LAMP.z) * drop, point.y - (LAMP.y / LAMP.z) * drop, r);
+		chain.push(disc);
+		shadow.left = Math.min(shadow.left, disc.x - r - blur_mm);
+		shadow.right = Math.max(shadow.right, disc.x + r + blur_mm);
+		shadow.bottom = Math.min(shadow.bottom, disc.y - r - blur_mm);
+		shadow.top = Math.max(shadow.top, disc.y + r + blur_mm);
+	}
+	return {
+		turn,
+		chain,
+		blur_mm,
+		shadow,
+		need: {
+			left: Math.min(-across, shadow.left) * pxPerMm - 1,
+			right: Math.max(across, shadow.right) * pxPerMm + 1,
+			top: Math.min(-up, -shadow.top) * pxPerMm - 1,
+			bottom: Math.max(up, -shadow.bottom) * pxPerMm + 1,
+		},
+	};
+};
