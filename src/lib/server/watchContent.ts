@@ -38,6 +38,7 @@ export function watchContent(
 		const paths = [...touched];
 		touched.clear();
 		await Promise.all(paths.map(whenSteady));
+		if ((await identityOf(root)) === null) identity = null;
 		// more came while waiting: its own timer will call
 		if (!closed && touched.size === 0) changed();
 	}
@@ -50,7 +51,9 @@ export function watchContent(
 			binaryInterval: 300,
 			ignored: (path) => path !== root && isLeftBehind(basename(path)),
 		});
-		watcher.on('all', (_event, path) => {
+		watcher.on('all', (event, path) => {
+			// it stops watching then, even where the same folder comes back at once
+			if (event === 'unlinkDir' && path === root) identity = null;
 			touched.add(path);
 			wait();
 		});

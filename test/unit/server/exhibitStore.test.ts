@@ -234,7 +234,7 @@ describe('exhibitStore', () => {
 				id: 'tip-too-blunt',
 				file: 'specimens/b/specimen.yaml',
 				path: 'shape.model.tip_radius_mm',
-				line: 15,
+				line: 16,
 			}),
 		]);
 	});

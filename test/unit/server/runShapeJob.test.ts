@@ -32,7 +32,13 @@ const form: ToothForm = {
 };
 
 function jobFor(dataDir: string, changes: Partial<ShapeJob> = {}): ShapeJob {
-	return { hash: formHash(form), dataDir, source: { kind: 'model', form }, preservations: ['tan'], ...changes };
+	return {
+		hash: formHash(form),
+		dataDir,
+		source: { kind: 'model', form },
+		preservations: ['tan'],
+		...changes,
+	};
 }
 
 function preparedOf(outcome: ShapeOutcome): PreparedShape {
@@ -82,7 +88,9 @@ describe('runShapeJob', () => {
 		expect(prepared.bounds.max[1]).toBeCloseTo(29, 2); // worn down to there
 		for (const level of [full, light]) {
 			const regions = new Set(Array.from(level.regions, (region) => REGIONS[region]));
-			expect([...regions].sort()).toEqual(expect.arrayContaining(['carina', 'enamel', 'facet', 'pit', 'pulp', 'root']));
+			expect([...regions].sort()).toEqual(
+				expect.arrayContaining(['carina', 'enamel', 'facet', 'pit', 'pulp', 'root']),
+			);
 			// the enamel is open to the light, the pulp cavity is not
 			const mean = (name: string): number => {
 				const of = Array.from(level.openness).filter((_, i) => REGIONS[level.regions[i]] === name);
@@ -108,9 +116,16 @@ describe('runShapeJob', () => {
 		const seen = new Set<string>();
 		for (const preservation of PRESERVATIONS) {
 			const picture = sharp(shapeFiles(data, job.hash).picture(preservation));
-			expect(await picture.metadata()).toMatchObject({ format: 'webp', width: 320, height: 320, hasAlpha: true });
+			expect(await picture.metadata()).toMatchObject({
+				format: 'webp',
+				width: 320,
+				height: 320,
+				hasAlpha: true,
+			});
 			const pixels = await picture.raw().toBuffer();
-			const at = (x: number, y: number): number[] => [...pixels.subarray((y * 320 + x) * 4, (y * 320 + x) * 4 + 4)];
+			const at = (x: number, y: number): number[] => [
+				...pixels.subarray((y * 320 + x) * 4, (y * 320 + x) * 4 + 4),
+			];
 			expect(at(2, 2)[3]).toBe(0);
 			expect(at(317, 317)[3]).toBe(0);
 			expect(at(160, 160)[3]).toBe(255);
@@ -137,7 +152,13 @@ describe('runShapeJob', () => {
 	it('turns a scan from any frame and unit into the tooth frame', async () => {
 		const data = await scratchFolder();
 		// a crown cut at its base: the flat end is the only one
-		const sculpted = sculpt({ ...form, carinae: [], root: { state: 'none' }, pulp: undefined, wear: undefined });
+		const sculpted = sculpt({
+			...form,
+			carinae: [],
+			root: { state: 'none' },
+			pulp: undefined,
+			wear: undefined,
+		});
 		if (!sculpted.ok) throw new Error(JSON.stringify(sculpted.problem));
 		const { mesh } = sculpted.value;
 		const job = await scanJob(data, mesh);

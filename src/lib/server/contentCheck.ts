@@ -1,0 +1,102 @@
+/**
+ * Checks a content folder and prints every problem: `contentCheck.ts [DIR] [--json]`.
+ * Exit code 1 if there is any error, 0 if not, 2 when it was called wrongly or there is no such folder.
+ */
+import { readFile, stat } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { ContentReader, SpecimenDraft } from '../content/draft';
+import { loadContent } from '../content/loadContent';
+import type { Problem } from '../content/problem';
+import { sculpt } from '../domain/tooth/sculpt';
+import { fsReader } from './fsReader';
+import type { ShapeFailure } from './prepare/shapeJob';
+import { readScan, scanFormat } from './scan/readScan';
+import { shapeProblem } from './shapeProblem';
+
+const USAGE = 'Usage: npm run content:check -- [DIR] [--json]';
+
+/**
+ * Every problem of a content folder: those of its texts, and those that only making a model or opening a scan can
+ * tell. `folder` is where scans are read from.
+ */
+export async function checkContent(reader: ContentReader, folder: string): Promise<Problem[]> {
+	const { draft, problems } = await loadContent(reader);
+	for (const specimen of draft?.specimens ?? []) {
+		const failure = await shapeFailure(specimen, folder);
+		if (!failure) continue;
+		const file = `specimens/${specimen.id}/specimen.yaml`;
+		problems.push(shapeProblem(specimen, failure, await reader.read(file).catch(() => null)));
+	}
+	return problems.sort(
+		(a, b) => (a.file < b.file ? -1 : a.file > b.file ? 1 : 0) || a.line - b.line || a.column - b.column,
+	);
+}
+
+async function shapeFailure({ id, shape }: SpecimenDraft, folder: string): Promise<ShapeFailure | null> {
+	if (shape.kind === 'model') {
+		const made = sculpt(shape.form, { detail: 'draft' });
+		return made.ok ? null : { of: 'form', problem: made.problem };
+	}
+	const bytes = await readFile(join(folder, 'specimens', id, shape.file)).catch(() => null);
+	if (!bytes) return { of: 'changed' };
+	const format = scanFormat(shape.file);
+	const scan = format && (await readScan(bytes, format, shape.units));
+	return !scan || scan.ok ? null : { of: 'scan', problem: scan.problem };
+}
+
+/** Problems for reading: grouped by file, one line each, with the remedy below it. */
+export function problemReport(problems: readonly Problem[]): string {
+	const lines: string[] = [];
+	let file: string | null = null;
+	for (const problem of problems) {
+		if (file !== null && file !== problem.file) lines.push('');
+		file = problem.file;
+		const place = `${problem.file || '(the folder)'}:${problem.line}:${problem.column}`;
+		lines.push(`${place}  ${problem.severity}  ${problem.message}`, `    ${problem.remedy}`);
+	}
+	const errors = problems.filter(({ severity }) => severity === 'error').length;
+	const warnings = problems.length - errors;
+	const count = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`;
+	if (lines.length > 0) lines.push('');
+	lines.push(
+		problems.length === 0
+			? 'No problems found.'
+			: `${count(errors, 'error')}, ${count(warnings, 'warning')}.${errors > 0 ? ' What has an error is left out of the exhibit.' : ''}`,
+	);
+	return lines.join('\n');
+}
+
+/** What the arguments ask for, or words why they cannot be followed. */
+export function readArguments(args: readonly string[]): { folder?: string; json: boolean } | string {
+	const folders = args.filter((arg) => !arg.startsWith('-'));
+	const unknown = args.find((arg) => arg.startsWith('-') && arg !== '--json');
+	if (unknown !== undefined) return `"${unknown}" is not known.`;
+	if (folders.length > 1) return 'One folder can be checked at a time.';
+	return { folder: folders[0], json: args.includes('--json') };
+}
+
+async function main(args: readonly string[]): Promise<number> {
+	const asked = readArguments(args);
+	if (typeof asked === 'string') {
+		console.error(`${asked}\n${USAGE}`);
+		return 2;
+	}
+	const folder = resolve(asked.folder ?? process.env.CONTENT_DIR ?? 'content');
+	const isFolder = await stat(folder).then(
+		(facts) => facts.isDirectory(),
+		() => false,
+	);
+	if (!isFolder) {
+		console.error(`There is no folder ${folder}\n${USAGE}`);
+		return 2;
+	}
+	const problems = await checkContent(fsReader(folder), folder);
+	console.log(asked.json ? JSON.stringify(problems, null, '\t') : problemReport(problems));
+	return problems.some(({ severity }) => severity === 'error') ? 1 : 0;
+}
+
+if (process.argv[1] && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {
+	// output to a pipe must be written out before the end, so no process.exit
+	process.exitCode = await main(process.argv.slice(2));
+}
