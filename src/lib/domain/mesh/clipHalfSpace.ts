@@ -173,11 +173,14 @@ function fill(outer: FlatLoop, holes: FlatLoop[]): number[][] {
 	);
 	const flatPoints = all.flatMap((loop) => loop.flat);
 	const triangles: number[][] = [];
+	let turn = 0;
 	for (let i = 0; i < corners.length; i += 3) {
-		// earcut may turn either way: face along the normal
-		const [a, b, c] = [corners[i], corners[i + 1], corners[i + 2]];
-		triangles.push(signedArea([flatPoints[a], flatPoints[b], flatPoints[c]]) >= 0 ? [a, b, c] : [a, c, b]);
+		const triangle = [corners[i], corners[i + 1], corners[i + 2]];
+		triangles.push(triangle);
+		turn += signedArea(triangle.map((k) => flatPoints[k]));
 	}
+	// all triangles turn the same way: make it the way that faces along the normal
+	if (turn < 0) for (const triangle of triangles) triangle.reverse();
 	return restoreDropped(triangles, all).map((triangle) => triangle.map((k) => points[k]));
 }
 

@@ -76,6 +76,14 @@ function checkBody(form: ToothForm): FormProblem | null {
 	const thin = outside('baseWidth_mm', width, length / aspect, length * aspect);
 	if (thin) return thin;
 
+	for (const [i, stop] of form.sections.entries()) {
+		const below = form.sections
+			.filter((other, j) => other.at < stop.at || (other.at === stop.at && j < i))
+			.reduce((most, other) => Math.max(most, other.at), -1);
+		const crowded = outside(`sections[${i}].at`, stop.at, below + FORM_LIMITS.stopsApart, 1);
+		if (below >= 0 && crowded) return crowded;
+	}
+
 	const atTip = blendedSection(form, 1);
 	let least = Infinity;
 	for (let i = 0; i < 360; i++) {
@@ -136,8 +144,10 @@ function checkEdges(form: ToothForm): FormProblem | null {
 function checkRidges(form: ToothForm): FormProblem | null {
 	const { ridges } = form;
 	if (!ridges || ridges.count === 0) return null;
-	if (!Number.isInteger(ridges.count))
-		return outside('ridges.count', ridges.count, Math.floor(ridges.count), Math.floor(ridges.count));
+	if (!Number.isInteger(ridges.count)) {
+		const [min, max] = [Math.floor(ridges.count), Math.ceil(ridges.count)];
+		return { code: 'out-of-range', path: 'ridges.count', found: ridges.count, min, max };
+	}
 	if (ridges.to - ridges.from < 0.1) return outside('ridges.to', ridges.to, ridges.from + 0.1, 1);
 	const girth_mm = (Math.PI * (form.baseLength_mm + form.baseWidth_mm)) / 2;
 	const gap_mm = (ridges.sides === 'all' ? girth_mm : girth_mm / 2) / ridges.count;

@@ -27,12 +27,13 @@ export function crownRows(form: ToothForm, shape: CrownShape, plan: RowPlan): Cr
 	const { length_mm } = shape;
 	const bluntness = Math.max(form.tipRadius_mm, shape.tipEnds_mm * 0.5, 0.004 * length_mm);
 	const coarsest = length_mm / plan.along;
-	const finest = Math.min(0.13 * bluntness, coarsest);
+	const coarseness = Math.max(1, 50 / plan.along);
+	const finest = Math.min(0.13 * coarseness * bluntness, coarsest);
 	// rows lie closer towards the tip; measured along the meridian, not along the axis
 	const wide = 0.25 * (form.baseLength_mm + form.baseWidth_mm);
 	const natural = form.taper === 'dome' ? Math.max(bluntness, (wide * wide) / length_mm) : bluntness;
 	const plainDensity = (u: number): number => {
-		const spacing = Math.min(coarsest, Math.max(finest, 0.13 * natural) + 0.1 * u);
+		const spacing = Math.min(coarsest, Math.max(finest, 0.13 * coarseness * natural) + 0.1 * coarseness * u);
 		const nearTip = u < natural ? Math.sqrt(natural / Math.max(u, natural * 0.004)) : 1;
 		return Math.max(1, nearTip * 0.9) / Math.min(spacing, coarsest * 1.2);
 	};

@@ -1,5 +1,5 @@
 import { centreline, type Centreline } from './centreline';
-import { SIDE_ANGLE_DEG, type Side, type ToothForm } from './form';
+import { SIDE_ANGLE_DEG, type SectionStop, type Side, type ToothForm } from './form';
 import { sectionOutline, type Point2 } from './sectionOutline';
 import { clamp, lerp, smoothstep } from './smooth';
 import { taperSlope, taperWidth, tipProfile, type TipProfile } from './tipProfile';
@@ -14,7 +14,7 @@ export interface CrownShape {
 	length_mm: number;
 	/** section angles of the columns, radians in the box of the base section */
 	columns: readonly number[];
-	/** greatest depth at which some meridian still lies on the tip's sphere, mm */
+	/** depth of the blunt tip: the greatest at which some meridian still lies on the tip's sphere, mm */
 	tipEnds_mm: number;
 	/** section point of a column, mm from the centreline, in the section's plane */
 	sectionPoint(column: number, u_mm: number): Point2;
@@ -22,8 +22,12 @@ export interface CrownShape {
 
 /** Enamel swells by this much of the base's half width just above a neck or root. */
 const SWELL = 0.05;
+/** A neck makes it swell by this much more of its constriction. */
+const NECK_SWELL = 2;
+/** A dome's tip over its length. */
+const DOME_TIP = 0.06;
 /** The swelling ends at this fraction of the height. */
-const SWELL_ENDS = 0.32;
+const SWELL_ENDS = 0.3;
 
 /** Turns a side or an angle in degrees (in real space) into the section angle in the box of the base section. */
 export function boxAngle(
@@ -44,13 +48,24 @@ export function blendedSection(form: ToothForm, t: number): (angle_rad: number) 
 	const from = over < 0 ? upper : lower;
 	const share = from === upper ? 0 : smoothstep(from.at, upper.at, t);
 	const a = form.baseLength_mm / 2;
-	const b = (form.baseWidth_mm / 2) * lerp(from.widthFactor ?? 1, upper.widthFactor ?? 1, share);
+	// factors are relative to the base, whatever the lowest stop says
+	const factor = lerp(from.widthFactor ?? 1, upper.widthFactor ?? 1, share) / baseFactor(stops);
+	const b = (form.baseWidth_mm / 2) * factor;
 	return (angle) => {
 		const p = sectionOutline(from.shape, angle);
 		if (share === 0) return [p[0] * a, p[1] * b];
 		const q = sectionOutline(upper.shape, angle);
 		return [lerp(p[0], q[0], share) * a, lerp(p[1], q[1], share) * b];
 	};
+}
+
+/** The width factor at the base itself, where the first stop above it may already pull. */
+function baseFactor(stops: readonly SectionStop[]): number {
+	return (
+		stops.filter((stop) => stop.at <= 0).at(-1)?.widthFactor ??
+		(stops[0].at > 0 ? stops[0].widthFactor : 1) ??
+		1
+	);
 }
 
 /** Builds the crown's shape for given columns so that its highest point is `crownHeight_mm` above the base plane. */
@@ -73,11 +88,15 @@ function shapeOfLength(form: ToothForm, columns: readonly number[], length_mm: n
 	const profiles: TipProfile[] = tipSection.map((p) =>
 		tipProfile(taper, Math.hypot(p[0], p[1]), length_mm, tipRadius_mm),
 	);
-	const tipEnds_mm = Math.max(...profiles.map((p) => p.arcEnds_mm));
+	// a dome is blunt without any arc
+	const leastTip_mm = taper === 'dome' ? DOME_TIP * length_mm : 0;
+	const tipEnds_mm = Math.max(leastTip_mm, ...profiles.map((p) => p.arcEnds_mm));
 	// the section no longer changes where the tip's sphere begins
 	const settled = 1 - tipEnds_mm / length_mm;
 	const swells = form.root.state !== 'none';
-	const rise = Math.min(1.1, taperSlope(taper, 0.999)) + SWELL;
+	// above a neck the crown tucks in
+	const rise =
+		Math.min(0.6, 0.55 * taperSlope(taper, 0.999)) + SWELL + NECK_SWELL * (form.neck?.constriction ?? 0);
 
 	let cachedAt = NaN;
 	let cached: Point2[] = [];

@@ -43,6 +43,8 @@ export type RangedField = keyof typeof FORM_RANGES;
 
 /** Limits that depend on other fields of the form. */
 export const FORM_LIMITS = {
+	/** least distance between two section stops, so that one turns into the other without a step */
+	stopsApart: 0.05,
 	/** tip radius over the least radius of the section at the tip, and over crown height */
 	tipOverRadius: 0.85,
 	tipOverHeight: 0.4,

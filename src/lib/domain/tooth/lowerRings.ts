@@ -5,7 +5,7 @@ import type { PulpForm, ToothForm } from './form';
 import type { RootWall } from './rootWall';
 import type { Point2 } from './sectionOutline';
 import type { Ring } from './skin';
-import { lerp, smoothstep } from './smooth';
+import { lerp } from './smooth';
 
 /** Everything below the crown's base ring: root wall, end, cavity. */
 export interface LowerPart {
@@ -25,6 +25,8 @@ export interface LowerPlan {
 const OPEN_PULP = { reach: 0.3, opening: 0.82 } as const;
 /** Part of the wall that the cavity may never take where a pit has thinned it. */
 const PIT_WALL = 0.78;
+/** How far the middle of a resorbed end is hollowed, over the stub's length. */
+const HOLLOW = 0.45;
 /** A pit shows as one where it is at least this strong. */
 const PIT_SHOWS = 0.1;
 
@@ -45,6 +47,7 @@ export function lowerRings(
 	const rings: Ring[] = [];
 	const base = shape.columns.map((_, j) => shape.sectionPoint(j, shape.length_mm));
 	const cavity = cavityOf(form);
+	const solidRoot = form.root.state === 'full' && !cavity;
 	const resorbed = form.root.state === 'resorbed';
 	const endRegion: Region = form.root.state === 'full' ? 'root' : 'dentine';
 	const tagPit = (heights: (j: number) => number): (Region | null)[] | undefined =>
@@ -64,86 +67,76 @@ export function lowerRings(
 	const outer = (j: number, y: number): Point2 => wall?.point(j, y) ?? base[j];
 
 	if (wall) {
-		const count = Math.max(6, Math.round(wall.length_mm / plan.spacing_mm));
+		const count = Math.max(resorbed ? 18 : 8, Math.min(30, Math.round(wall.length_mm / plan.spacing_mm)));
 		const step = Math.min(0.006 * (form.baseLength_mm + form.baseWidth_mm), wall.length_mm / 40);
 		for (let k = 0; k <= count; k++) {
-			// close to the cervix and to the end rings lie closer
+			// close to the cervix rings lie closer, and at a rounded end much closer
 			const v = k / count;
-			const eased = v - 0.06 * Math.sin(2 * Math.PI * v);
-			rings.push(
-				ring(
-					'root',
-					(j) => {
-						const y = lerp(-step, rim(j), eased);
-						const [x, z] = outer(j, y);
-						return [x, y, z];
-					},
-					true,
-				),
-			);
+			const eased = solidRoot ? 1 - (1 - v * 0.995) ** 1.55 : v - 0.06 * Math.sin(2 * Math.PI * v);
+			const at = (j: number): [number, number, number] => {
+				const y = lerp(-step, rim(j), eased);
+				const [x, z] = outer(j, y);
+				return [x, y, z];
+			};
+			rings.push(ring('root', at, true));
 		}
-		rings[rings.length - 1].below = endRegion;
+		if (!solidRoot) rings[rings.length - 1].below = endRegion;
 	}
+	if (solidRoot && wall) return { rings, pole: [0, -wall.length_mm, 0] };
 
-	// the end: a narrow rounded lip, then either a closed base or the cavity
-	const round_mm = wall ? Math.min(0.03 * form.baseWidth_mm, wall.length_mm / 30) : 0;
-	const lipAt = (j: number, share: number, drop: number): [number, number, number] => {
-		const y = rim(j);
-		const [x, z] = outer(j, y);
-		return [x * share, y - drop, z * share];
+	let mean = 0;
+	for (let j = 0; j < n; j++) mean += rim(j) / n;
+	// deep in a hollow without a cavity the rim's unevenness is lost
+	const ratios = base.map(([x, z], j) => Math.hypot(...outer(j, rim(j))) / Math.hypot(x, z));
+	const even = Math.min(ratios.reduce((a, b) => a + b, 0) / n, 1.9 * Math.min(...ratios));
+	/** a point of the end face: `share` of the outer radius, on a surface that evens out and hollows inwards */
+	const endAt = (j: number, share: number, innermost: number): [number, number, number] => {
+		const inwards = (1 - share) / (1 - innermost);
+		const [ox, oz] = outer(j, rim(j));
+		const evened = cavity ? 0 : inwards;
+		const [x, z] = [lerp(ox, base[j][0] * even, evened), lerp(oz, base[j][1] * even, evened)];
+		const hollow = resorbed && wall ? HOLLOW * wall.length_mm * inwards * (1 - innermost) : 0;
+		// a broken end is flat, an end in life has a narrow rounded lip
+		const lip = wall
+			? 4 * inwards * (1 - inwards) * Math.min(0.02 * form.baseWidth_mm, wall.length_mm / 40)
+			: 0;
+		return [x * share, lerp(rim(j), mean, Math.min(1, 1.6 * inwards)) + hollow - lip, z * share];
 	};
-	if (!cavity) return { rings, pole: closeBase() };
-	const { opening } = cavity;
-	rings.push(ring(endRegion, (j) => lipAt(j, lerp(1, opening, 0.12), round_mm * 0.8), true));
-	if (opening < 0.8) rings.push(ring(endRegion, (j) => lipAt(j, lerp(1, opening, 0.55), round_mm), true));
-	rings.push(ring(endRegion, (j) => lipAt(j, lerp(1, opening, 0.9), round_mm * 0.7), true));
 
-	const top = cavity.height_mm;
+	if (!cavity) {
+		const shares = resorbed ? [0.97, 0.9, 0.8, 0.68, 0.54, 0.38, 0.2] : [0.985, 0.85, 0.6, 0.3];
+		for (const share of shares)
+			rings.push(ring(resorbed && share < 0.9 ? 'pit' : 'dentine', (j) => endAt(j, share, 0)));
+		return { rings, pole: [0, mean + (resorbed && wall ? HOLLOW * wall.length_mm : 0), 0] };
+	}
+	const { opening, height_mm: top } = cavity;
+	for (const inwards of plan.cavityRings > 10 ? [0.08, 0.3, 0.55, 0.8, 0.94] : [0.1, 0.6])
+		rings.push(ring(endRegion, (j) => endAt(j, lerp(1, opening, inwards), opening), true));
+
 	const count = plan.cavityRings;
 	for (let k = 0; k < count; k++) {
 		const v = Math.sin((Math.PI / 2) * (k / count));
 		const narrowing = (1 - v * v) ** 0.6;
-		rings.push(
-			ring('pulp', (j) => {
-				const y = lerp(rim(j), top, v);
-				if (y >= 0) {
-					const arc = shape.line.heightToArc(y);
-					const [x, z] = shape.sectionPoint(j, shape.length_mm - arc);
-					const { centre, distal, labial } = shape.line.at(arc);
-					const [px, pz] = [x * opening * narrowing, z * opening * narrowing];
-					return [
-						centre[0] + px * distal[0] + pz * labial[0],
-						centre[1] + px * distal[1] + pz * labial[1],
-						centre[2] + px * distal[2] + pz * labial[2],
-					];
-				}
-				const [x, z] = wall!.smoothPoint(j, y);
-				const eaten = wall!.pitted(j, y) > 0 ? PIT_WALL : 1;
-				const share = Math.min(eaten, opening * narrowing);
+		const at = (j: number): readonly [number, number, number] => {
+			if (k === 0) return endAt(j, opening, opening);
+			const y = lerp(endAt(j, opening, opening)[1], top, v);
+			if (y < 0 && wall) {
+				// below the rim of a hollowed end the wall goes on as it was at the rim
+				const [x, z] = wall.smoothPoint(j, Math.max(y, rim(j)));
+				const share = Math.min(wall.pitted(j, y) > 0 ? PIT_WALL : 1, opening * narrowing);
 				return [x * share, y, z * share];
-			}),
-		);
+			}
+			const arc = shape.line.heightToArc(y);
+			const [x, z] = shape.sectionPoint(j, shape.length_mm - Math.max(0, arc));
+			const { centre, distal, labial } = shape.line.at(arc);
+			const [px, pz] = [x * opening * narrowing, z * opening * narrowing];
+			return [
+				centre[0] + px * distal[0] + pz * labial[0],
+				centre[1] + px * distal[1] + pz * labial[1],
+				centre[2] + px * distal[2] + pz * labial[2],
+			];
+		};
+		rings.push(ring('pulp', at));
 	}
 	return { rings, pole: shape.line.at(shape.line.heightToArc(top)).centre };
-
-	/** Closes the end without a cavity: flat under a bare crown, rounded under a root, hollow where resorbed. */
-	function closeBase(): Vec3 {
-		let mean = 0;
-		for (let j = 0; j < n; j++) mean += rim(j) / n;
-		const size = 0.25 * (form.baseLength_mm + form.baseWidth_mm);
-		const depth = !wall ? 0 : resorbed ? 0.45 * wall.length_mm : -0.3 * size;
-		const shares = [0.985, 0.93, 0.85, 0.72, 0.56, 0.38, 0.18];
-		const region: Region = !wall ? 'dentine' : resorbed ? 'pit' : 'root';
-		if (rings.length > 0 && resorbed) rings[rings.length - 1].below = 'dentine';
-		for (const share of shares) {
-			const hollow = resorbed ? smoothstep(0, 1, 1 - share) * 1.0 : Math.sqrt(1 - share * share);
-			rings.push(
-				ring(share > 0.9 && resorbed ? 'dentine' : region, (j) => {
-					const [x, z] = outer(j, rim(j));
-					return [x * share, lerp(mean, rim(j), share ** 2) + depth * hollow, z * share];
-				}),
-			);
-		}
-		return [0, mean + depth, 0];
-	}
 }

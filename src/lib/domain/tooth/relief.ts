@@ -7,7 +7,7 @@ export const KEEL_SPREAD = 1.7;
 /** A keel has its full height where the section's radius is at least this many times that height. */
 const KEEL_FULL_AT = 5;
 /** Length over which a keel or ridge rises from the surface, as a fraction of crown height. */
-const FADE = 0.09;
+const FADE = 0.13;
 /** Half width of a ridge's foot over the gap between ridges. */
 const RIDGE_SPREAD = 0.42;
 /** Where every second ridge stops when they alternate. */
@@ -43,10 +43,8 @@ export interface Serration {
 }
 
 export interface Relief {
-	/** how far the surface stands out at a place, mm */
-	height_mm(column: number, u_mm: number): number;
-	/** 'carina' or 'ridge' where one stands out clearly, else null */
-	feature(column: number, u_mm: number): 'carina' | 'ridge' | null;
+	/** how far the surface stands out at a place (mm), and what stands out clearly there, if anything */
+	at(column: number, u_mm: number): { height_mm: number; feature: 'carina' | 'ridge' | null };
 }
 
 /** Height of a keel's crest at depth u, notches left out, mm. */
@@ -54,7 +52,7 @@ export function crestHeight(carina: CarinaForm, shape: CrownShape, radius_mm: nu
 	const t = 1 - u_mm / shape.length_mm;
 	const room = Math.min(1, radius_mm / (KEEL_FULL_AT * carina.prominence_mm));
 	const low = smoothstep(carina.from, Math.min(1, carina.from + FADE), t);
-	const tip = smoothstep(shape.tipEnds_mm * 0.4, shape.tipEnds_mm * 1.5 + 0.015 * shape.length_mm, u_mm);
+	const tip = smoothstep(shape.tipEnds_mm * 0.3, shape.tipEnds_mm * 2.5 + 0.05 * shape.length_mm, u_mm);
 	return carina.prominence_mm * room * (2 - room) * low * tip;
 }
 
@@ -130,14 +128,13 @@ export function relief(
 	};
 
 	return {
-		height_mm(column, u) {
+		at(column, u) {
 			const keel = keelHere(column, u);
 			const ridge = ridgeHere(column, u);
-			return keel.height + ridge.height * (1 - smoothstep(0, 0.6, keel.share));
-		},
-		feature(column, u) {
-			if (keelHere(column, u).share > 0.45) return 'carina';
-			return ridgeHere(column, u).share > 0.4 ? 'ridge' : null;
+			return {
+				height_mm: keel.height + ridge.height * (1 - smoothstep(0, 0.6, keel.share)),
+				feature: keel.share > 0.45 ? 'carina' : ridge.share > 0.4 ? 'ridge' : null,
+			};
 		},
 	};
 }

@@ -1,6 +1,6 @@
 import type { ToothForm } from './form';
 import { sectionOutline, type Point2 } from './sectionOutline';
-import { angleBetween, clamp, lerp, monotoneCurve, smoothstep } from './smooth';
+import { angleBetween, clamp, lerp, monotoneCurve, rounded, smoothstep } from './smooth';
 import { boxAngle } from './crownShape';
 
 /** The outer wall below the crown's base, over the crown's columns. Depth `v`: 0 = base of the crown, 1 = end. */
@@ -26,6 +26,8 @@ const PIT_HALF_ANGLE = 0.95;
 /** Centre and half height of the pit over the stub's length. */
 const PIT_CENTRE = 0.64;
 const PIT_HALF_HEIGHT = 0.6;
+/** Depth at which a root without a cavity begins to round off. */
+const CLOSES_AT = 0.8;
 /** The stub's edge rises by up to this fraction of its length. */
 const SCALLOP = 0.2;
 
@@ -42,8 +44,8 @@ export function rootWall(
 	const a = form.baseLength_mm / 2;
 	// deeper down the section turns to an oval that is rounder than the crown's base
 	const roundA = b * (a / b) ** 0.6;
-	const oval = columns.map((angle): Point2 => {
-		const p = sectionOutline('oval', angle);
+	const oval = base.map(([x, z]): Point2 => {
+		const p = sectionOutline('oval', Math.atan2(z / b, x / a));
 		return [p[0] * roundA, p[1] * b];
 	});
 	const width = widthCurve(form);
@@ -51,6 +53,11 @@ export function rootWall(
 	const foldShare = columns.map((angle) => (0.5 + 0.5 * Math.cos(FOLDS * angle)) ** 3);
 	const pitAngle = root.state === 'resorbed' ? boxAngle(root.pitSide, form) : 0;
 	const pitDepth_mm = root.state === 'resorbed' ? root.pitDepth_mm : 0;
+
+	// a root without a cavity ends rounded
+	const closed = root.state === 'full' && !form.pulp;
+	const closing = (v: number): number =>
+		closed && v > CLOSES_AT ? Math.sqrt(Math.max(0, 1 - ((v - CLOSES_AT) / (1 - CLOSES_AT)) ** 2)) : 1;
 
 	const pitShare = (column: number, y: number): number => {
 		if (root.state !== 'resorbed') return 0;
@@ -61,7 +68,7 @@ export function rootWall(
 	const smoothPoint = (column: number, y: number): Point2 => {
 		const v = clamp(-y / length_mm, 0, 1);
 		const share = smoothstep(0, 0.55, v);
-		const f = width(v);
+		const f = width(v) * closing(v);
 		const x = lerp(base[column][0], oval[column][0], share) * f;
 		const z = lerp(base[column][1], oval[column][1], share) * f;
 		const eaten = pitShare(column, y);
@@ -98,25 +105,24 @@ function widthCurve(form: ToothForm): (v: number) => number {
 	const start = 1 - CERVIX_STEP;
 	const knots: [number, number][] = [[0, start]];
 	if (neck && neck.constriction > 0) {
-		knots.push([
-			clamp((0.5 * neck.length_mm) / root.length_mm, 0.08, 0.5),
-			Math.min(start, 1 - neck.constriction),
-		]);
+		const waist = clamp((0.5 * neck.length_mm) / root.length_mm, 0.08, 0.42);
+		knots.push([waist * 0.85, Math.min(start, 1 - neck.constriction)]);
+		knots.push([waist * 1.15, Math.min(start, 1 - neck.constriction)]);
 	}
-	const waist = knots[knots.length - 1][0];
+	const low = knots[knots.length - 1][0];
 	if (root.state === 'full') {
-		knots.push([Math.max(0.42, waist + 0.22), root.swelling]);
-		knots.push(
-			[0.86, root.swelling * (root.folded ? 0.93 : 0.72)],
-			[1, root.swelling * (root.folded ? 0.84 : 0.5)],
-		);
+		// widest over a short stretch, so that rounding keeps the width asked for
+		const widest = Math.max(0.4, low + 0.24);
+		const end = root.swelling * (root.folded ? 0.86 : form.pulp ? 0.55 : 0.62);
+		knots.push([widest - 0.05, root.swelling], [widest + 0.05, root.swelling], [1, end]);
 	} else if (root.state === 'open') {
 		knots.push([1, start + 0.05]);
 	} else {
-		knots.push([Math.max(0.6, waist + 0.2), 1], [1, 0.9]);
+		knots.push([Math.max(0.6, low + 0.2), 1], [1, 0.9]);
 	}
-	return monotoneCurve(
+	const curve = monotoneCurve(
 		knots.map((k) => k[0]),
 		knots.map((k) => k[1]),
 	);
+	return rounded(curve, 0.07);
 }

@@ -38,8 +38,8 @@ export interface SculptOptions {
 
 /** How finely each detail samples; counts of columns and rows. */
 const PLANS = {
-	full: { plain: 92, perEdge: 15, perRidge: 7, along: 56, cavityRings: 22 },
-	draft: { plain: 30, perEdge: 5, perRidge: 3, along: 20, cavityRings: 8 },
+	full: { plain: 76, perEdge: 13, perRidge: 7, along: 56, cavityRings: 22 },
+	draft: { plain: 28, perEdge: 4, perRidge: 3, along: 18, cavityRings: 6 },
 } as const;
 /** Columns and rows of a serrated tooth: rows cost most there. */
 const SERRATED = { plain: 64, perEdge: 14, rows: 400 } as const;
@@ -62,7 +62,7 @@ export function sculpt(form: ToothForm, options: SculptOptions = {}): Result<Scu
 	const crown = rows.depths_mm.map((u) => crownRing(shape, surface, u));
 	const base = columns.map((_, j) => shape.sectionPoint(j, shape.length_mm));
 	const wall = rootWall(form, columns, base);
-	crown[crown.length - 1].below = wall || form.pulp ? (wall ? 'root' : 'dentine') : 'dentine';
+	crown[crown.length - 1].below = wall ? 'root' : 'dentine';
 	const spacing_mm = form.crownHeight_mm / (plan.along * 0.72);
 	const lower = lowerRings(form, shape, wall, { spacing_mm, cavityRings: plan.cavityRings });
 	const whole = skin(shape.line.at(shape.length_mm).centre, 'enamel', [...crown, ...lower.rings], lower.pole);
@@ -88,9 +88,10 @@ function crownRing(shape: CrownShape, surface: Relief, u: number): Ring {
 	const tags: (Region | null)[] = [];
 	for (let j = 0; j < n; j++) {
 		const [x, z] = shape.sectionPoint(j, u);
-		const grown = 1 + surface.height_mm(j, u) / Math.max(1e-9, Math.hypot(x, z));
+		const { height_mm, feature } = surface.at(j, u);
+		const grown = 1 + height_mm / Math.max(1e-9, Math.hypot(x, z));
 		for (let k = 0; k < 3; k++) points[3 * j + k] = centre[k] + (x * distal[k] + z * labial[k]) * grown;
-		tags.push(surface.feature(j, u));
+		tags.push(feature);
 	}
 	return { points, below: 'enamel', tags };
 }

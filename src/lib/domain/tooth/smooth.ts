@@ -24,6 +24,30 @@ export const unevenness = (n: number): number => {
 };
 
 /**
+ * The same curve with its corners rounded: a moving average of half width `reach` over [0, 1], which keeps both end
+ * values (the curve is taken as point-symmetric about its ends). Cheap to read: it is tabulated once.
+ */
+export function rounded(curve: (x: number) => number, reach: number): (x: number) => number {
+	const steps = 240;
+	const beyond = (x: number): number =>
+		x < 0 ? 2 * curve(0) - curve(-x) : x > 1 ? 2 * curve(1) - curve(2 - x) : curve(x);
+	const table = Float64Array.from({ length: steps + 1 }, (_, i) => {
+		let [sum, weights] = [0, 0];
+		for (let k = -12; k <= 12; k++) {
+			const weight = Math.cos((Math.PI / 2) * (k / 13)) ** 2;
+			sum += weight * beyond(i / steps + (reach * k) / 12);
+			weights += weight;
+		}
+		return sum / weights;
+	});
+	return (x) => {
+		const at = clamp(x, 0, 1) * steps;
+		const i = Math.min(steps - 1, Math.floor(at));
+		return lerp(table[i], table[i + 1], at - i);
+	};
+}
+
+/**
  * Smooth curve through points without overshoot (monotone piecewise cubic).
  * `xs` rises strictly. Outside the points the end value holds.
  * Source: Fritsch & Carlson 1980, doi:10.1137/0717021 (slopes by the harmonic mean of Fritsch & Butland 1984).
