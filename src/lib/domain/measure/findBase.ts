@@ -34,9 +34,9 @@ const FLAT = 0.004;
 /** squared cosine of the angle within which a triangle faces along a flat end (20 degrees: noise tilts small ones) */
 const COS2_FACING = 0.883;
 /** triangles that are enough to find the end of the piece; its plane is then fitted to all of them */
-const ENOUGH_TRIANGLES = 12_000;
+const ENOUGH_TRIANGLES = 8_000;
 /** at most this many directions are tried */
-const MOST_DIRECTIONS = 40;
+const MOST_DIRECTIONS = 32;
 
 /**
  * Finds the plane at which a crown ends, in any position: the largest flat face, or the largest flat opening,

@@ -1,31 +1,29 @@
-import { fitSphere } from '../mesh/fitSphere';
+import { fitSphere, type FittedSphere } from '../mesh/fitSphere';
 import type { TriMesh } from '../mesh/triMesh';
 import type { Vec3 } from '../vec3';
-
-export type TipRadius =
-	| { radius_mm: number; reason?: undefined }
-	/** sharp = sharper than the mesh resolves; flat = no rounded cap at all */
-	| { radius_mm: null; reason: 'sharp' | 'flat' };
 
 /** the cap reaches at most this many radii from the apex, in a straight line (about 47 degrees round the sphere) */
 const REACH = 0.8;
 const SHRINK = 1.2;
+const FLAT: FittedSphere = { centre: [0, 0, 0], radius: Infinity, rms: 0 };
 const FEWEST_POINTS = 14;
 const MOST_POINTS = 1500;
 /** fits over a cap and over one 1.7 times smaller must agree this well */
-const AGREEMENT = 0.15;
+const AGREEMENT = 0.06;
+/** the cap's points, and the apex itself, may leave the sphere by this share of the cap's own height */
+const FIT = 0.08;
 
 /**
  * Radius of the sphere that best fits the apex. Spheres are fitted to ever smaller caps round the apex until the cap
  * lies within the sphere's own curve and a smaller cap gives the same radius. On a sharp cone the radius keeps
- * shrinking with the cap until the mesh has no more points: then there is no answer.
+ * shrinking with the cap until the mesh has no more points: then the answer is null.
  *
  * @param largest_mm where to begin, about half the crown
  */
-export function tipRadius(mesh: TriMesh, apex: Vec3, largest_mm: number): TipRadius {
+export function tipRadius(mesh: TriMesh, apex: Vec3, largest_mm: number): number | null {
 	const { positions: p, indices } = mesh;
 	const { points, weights, distances } = pointsNear(p, indices, apex, largest_mm);
-	const fit = (reach: number): number | null => {
+	const fit = (reach: number): FittedSphere | null => {
 		let low = 0;
 		let high = distances.length;
 		while (low < high) {
@@ -46,24 +44,27 @@ export function tipRadius(mesh: TriMesh, apex: Vec3, largest_mm: number): TipRad
 			some[i * 3 + 2] = points[from * 3 + 2];
 			their[i] = weights[from];
 		}
-		return fitSphere(some, their)?.radius ?? Infinity;
+		return fitSphere(some, their) ?? FLAT;
 	};
-	let sawCurve = false;
 	for (let reach = largest_mm; ; reach /= SHRINK) {
-		const radius = fit(reach);
-		if (radius === null) break;
-		if (reach > REACH * radius) {
-			sawCurve = true;
-			continue;
+		const sphere = fit(reach);
+		// too few points to ask with a smaller cap: the mesh does not resolve the tip
+		const smaller = sphere && fit(reach / 1.7);
+		if (!smaller) break;
+		const { radius, centre, rms } = sphere;
+		if (reach > REACH * radius) continue;
+		const capHeight = (reach * reach) / (2 * radius);
+		const offApex = Math.abs(Math.hypot(centre[0], centre[1], centre[2]) - radius);
+		if (
+			radius < 3 * largest_mm &&
+			rms < FIT * capHeight &&
+			offApex < 2 * FIT * capHeight &&
+			Math.abs(smaller.radius / radius - 1) <= AGREEMENT
+		) {
+			return radius;
 		}
-		const smaller = fit(reach / 1.7);
-		if (smaller === null) {
-			// too few points to ask again: trust the fit only where the cap is well inside the sphere
-			break;
-		}
-		if (Math.abs(smaller / radius - 1) <= AGREEMENT && radius < 3 * largest_mm) return { radius_mm: radius };
 	}
-	return { radius_mm: null, reason: sawCurve ? 'sharp' : 'flat' };
+	return null;
 }
 
 /** Vertices within `reach` of the apex, nearest first, relative to it, each with its share of the surface. */
