@@ -111,7 +111,6 @@ const usable = (findings: Finding[]) => findings.every(({ severity }) => severit
 
 /** The first sign that no text file holds: a wrong encoding, or no text at all. */
 function notText(text: string): Finding | null {
-	// eslint-disable-next-line no-control-regex
 	const control = text.search(/[\u0000-\u0008\u000B\u000C\u000E-\u001F]/);
 	if (control >= 0) return finding('not-text', placeIn(text, control), '', null);
 	const lost = text.indexOf('\uFFFD');

@@ -5,7 +5,7 @@ import { fieldPath, valueAt } from './fieldPath';
 import { FILE_START, finding, type Finding, type Place } from './finding';
 import { exampleFor } from './messages';
 import type { Places } from './readYaml';
-import { choicesAt, keysAt } from './schemaAt';
+import { choicesAt, keysAt, rangeAt } from './schemaAt';
 import { SIDES } from '../domain/tooth/form';
 import { suggest } from './suggest';
 
@@ -76,7 +76,7 @@ export function explainIssue(
 		case 'too_big': {
 			if (issue.origin === 'string') return [finding('empty-value', place, path, { path })];
 			if (issue.origin === 'array') return [finding('list-empty', place, path, { path })];
-			const range = rangeOf(schema, issue);
+			const range = rangeAt(schema, issue.path, whole);
 			return [finding('out-of-range', place, path, { path, found, ...range })];
 		}
 		case 'invalid_format':
@@ -84,12 +84,6 @@ export function explainIssue(
 		default:
 			return [finding('not-fields', place, path, { path, example: exampleFor(key) })];
 	}
-}
-
-function rangeOf(_schema: z.ZodType, issue: Issue): { min?: number; max?: number } {
-	if (issue.code === 'too_small') return { min: Number(issue.minimum) };
-	if (issue.code === 'too_big') return { max: Number(issue.maximum) };
-	return {};
 }
 
 function wrongType(

@@ -13,6 +13,8 @@ interface Described {
 		values?: unknown[];
 	};
 	shape?: Record<string, Described>;
+	minValue?: number | null;
+	maxValue?: number | null;
 }
 
 const bare = (schema: Described): Described => {
@@ -85,4 +87,16 @@ export function keyHomes(schema: z.ZodType): ReadonlyMap<string, string[]> {
 	};
 	visit(schema as unknown as Described, '');
 	return homes;
+}
+
+/** Least and greatest number allowed at a path. */
+export function rangeAt(
+	schema: z.ZodType,
+	path: readonly PropertyKey[],
+	value: unknown,
+): { min?: number; max?: number } {
+	const found = at(schema as unknown as Described, path, value);
+	const bound = (n: number | null | undefined) =>
+		typeof n === 'number' && Math.abs(n) < Number.MAX_SAFE_INTEGER ? n : undefined;
+	return { min: bound(found?.minValue), max: bound(found?.maxValue) };
 }

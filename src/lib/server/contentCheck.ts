@@ -11,7 +11,7 @@ import type { Problem } from '../content/problem';
 import { sculpt } from '../domain/tooth/sculpt';
 import { fsReader } from './fsReader';
 import type { ShapeFailure } from './prepare/shapeJob';
-import { readScan, scanFormat } from './scan/readScan';
+import { readScan } from './scan/readScan';
 import { shapeProblem } from './shapeProblem';
 
 const USAGE = 'Usage: npm run content:check -- [DIR] [--json]';
@@ -40,9 +40,8 @@ async function shapeFailure({ id, shape }: SpecimenDraft, folder: string): Promi
 	}
 	const bytes = await readFile(join(folder, 'specimens', id, shape.file)).catch(() => null);
 	if (!bytes) return { of: 'changed' };
-	const format = scanFormat(shape.file);
-	const scan = format && (await readScan(bytes, format, shape.units));
-	return !scan || scan.ok ? null : { of: 'scan', problem: scan.problem };
+	const scan = await readScan(bytes, shape.file, shape.units);
+	return scan.ok ? null : { of: 'scan', problem: scan.problem };
 }
 
 /** Problems for reading: grouped by file, one line each, with the remedy below it. */
