@@ -42,11 +42,7 @@ export function ensureInstalled() {
 			`Tooth Table needs Node.js 20.19 or newer; this is ${process.version}.`,
 			'Install a newer Node.js from nodejs.org, then try again.',
 		);
-	const lock = createHash('sha256')
-		.update(readFileSync(path.join(ROOT, 'package-lock.json')))
-		.digest('hex');
-	const mark = path.join(ROOT, 'node_modules', '.installed-from');
-	if (existsSync(mark) && readFileSync(mark, 'utf8') === lock) return;
+	if (installedAsLocked()) return;
 	say('Installing packages from package-lock.json (about a minute the first time) ...');
 	const code = run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error']);
 	if (code !== 0)
@@ -54,7 +50,22 @@ export function ensureInstalled() {
 			'The packages could not be installed: the lines above say why.',
 			'Most often there is no network, or no right to write in this folder.',
 		);
-	writeFileSync(mark, lock);
+}
+
+/** Whether node_modules holds the versions of the lock file; npm keeps a list of what it installed there. */
+function installedAsLocked() {
+	const listed = path.join(ROOT, 'node_modules', '.package-lock.json');
+	if (!existsSync(listed)) return false;
+	try {
+		const read = (/** @type {string} */ file) => JSON.parse(readFileSync(file, 'utf8')).packages;
+		const installed = read(listed);
+		const locked = read(path.join(ROOT, 'package-lock.json'));
+		return Object.entries(locked).every(
+			([name, { version, optional }]) => name === '' || optional || installed[name]?.version === version,
+		);
+	} catch {
+		return false; // half-written by an interrupted installation
+	}
 }
 
 /** @param {string} entry @param {import('node:crypto').Hash} hash */
