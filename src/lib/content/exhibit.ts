@@ -90,6 +90,15 @@ export interface PreparedShape {
 	measures: CrownMeasures;
 	/** bounds of the prepared mesh in its tooth frame, mm */
 	bounds: { min: [number, number, number]; max: [number, number, number] };
+	picture: PictureFrame;
+}
+
+/** How a tray picture is framed: a square with the tooth in its middle, mm. */
+export interface PictureFrame {
+	side_mm: number;
+	/** width and height of the tooth as pictured */
+	toothWidth_mm: number;
+	toothHeight_mm: number;
 }
 
 export interface Specimen {

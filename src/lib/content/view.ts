@@ -3,14 +3,15 @@
  * import them without any server code.
  */
 import type { CrownMeasures } from '../domain/measure/crownMeasures';
-import type { Certainty, Part, Preservation, RoomId, Screen, SourceTag } from './exhibit';
+import type { Certainty, Part, PictureFrame, Preservation, RoomId, Screen, SourceTag } from './exhibit';
 
 /** A prepared shape: everything the stage needs (a `ShapeRef`) and the picture for trays and printing. */
 export interface ShapeView {
 	/** address of the prepared GLB */
 	url: string;
-	/** address of the tray picture, WebP 320 x 320, transparent */
+	/** address of the tray picture, a square WebP, transparent round the tooth */
 	pictureUrl: string;
+	picture: PictureFrame;
 	preservation: Preservation;
 	/** bounds in the tooth frame, mm */
 	bounds: { min: [number, number, number]; max: [number, number, number] };

@@ -24,12 +24,16 @@ export class Comparison {
 		this.next = 1 - this.next;
 	}
 
-	/** Keeps only teeth that the exhibit still has, and fills empty places from `fallback`. */
-	keepOnly(known: ReadonlySet<string>, fallback: readonly string[]): void {
+	/**
+	 * Keeps only teeth that the exhibit still has. `partner` chooses what goes into an empty place, given
+	 * the tooth in the other place (or null).
+	 */
+	keepOnly(known: ReadonlySet<string>, partner: (beside: string | null) => string | null): void {
 		for (let place = 0; place < this.ids.length; place += 1) {
 			const id = this.ids[place];
 			if (id !== null && known.has(id)) continue;
-			this.ids[place] = fallback.find((other) => known.has(other) && !this.ids.includes(other)) ?? null;
+			const beside = this.ids[1 - place];
+			this.ids[place] = partner(beside !== null && known.has(beside) ? beside : null);
 		}
 	}
 }

@@ -119,6 +119,7 @@ function shapeView({ prepared, preservation }: Specimen): ShapeView {
 	return {
 		url: shapeUrl(prepared.hash),
 		pictureUrl: pictureUrl(prepared.hash, preservation),
+		picture: prepared.picture,
 		preservation,
 		bounds: prepared.bounds,
 		crownHeight_mm: prepared.measures.axialHeight_mm,

@@ -21,13 +21,25 @@ describe('Comparison', () => {
 		expect([...table.ids]).toEqual(['a', 'c']);
 	});
 
-	it('fills empty places and drops teeth that have left the exhibit', () => {
+	it('drops teeth that have left the exhibit, and asks for a partner to the other', () => {
 		const table = new Comparison(['gone', 'b']);
-		table.keepOnly(new Set(['b', 'c']), ['b', 'c']);
+		const asked: (string | null)[] = [];
+		const partner = (beside: string | null) => {
+			asked.push(beside);
+			return beside === 'b' ? 'c' : null;
+		};
+		table.keepOnly(new Set(['b', 'c']), partner);
 		expect([...table.ids]).toEqual(['c', 'b']);
-		table.keepOnly(new Set(['b']), ['b']);
-		expect([...table.ids]).toEqual([null, 'b']);
-		table.keepOnly(new Set(), []);
+		table.keepOnly(new Set(['b']), partner);
+		expect([...table.ids]).toEqual(['c', 'b']); // the partner chosen is taken as known
+		table.keepOnly(new Set(), partner);
 		expect([...table.ids]).toEqual([null, null]);
+		expect(asked).toEqual(['b', 'b', null, null]);
+	});
+
+	it('starts from an empty table: the first tooth, then its partner', () => {
+		const table = new Comparison([]);
+		table.keepOnly(new Set(['a', 'z']), (beside) => (beside === null ? 'a' : 'z'));
+		expect([...table.ids]).toEqual(['a', 'z']);
 	});
 });

@@ -57,6 +57,7 @@ export const prepared = (hash: string): PreparedShape => ({
 	triangles: 100,
 	measures,
 	bounds: { min: [-5, 0, -4], max: [5, 20, 4] },
+	picture: { side_mm: 22.7, toothWidth_mm: 10, toothHeight_mm: 20 },
 });
 
 export function specimen(id: string, changes: Partial<Specimen> = {}): Specimen {

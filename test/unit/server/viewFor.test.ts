@@ -43,6 +43,7 @@ describe('viewFor', () => {
 				pictureUrl: `/pictures/${hashOf('cone')}-honey.webp`,
 				preservation: 'honey',
 				bounds: { min: [-5, 0, -4], max: [5, 20, 4] },
+				picture: { side_mm: 22.7, toothWidth_mm: 10, toothHeight_mm: 20 },
 				crownHeight_mm: 20,
 				triangles: 100,
 			},

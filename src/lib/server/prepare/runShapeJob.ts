@@ -12,7 +12,7 @@ import { sculpt } from '../../domain/tooth/sculpt';
 import { readScan } from '../scan/readScan';
 import { shapeFiles } from '../shapeFiles';
 import { writeAtomically } from '../writeAtomically';
-import { paintPicture } from './paintPicture';
+import { paintPicture, pictureFrame } from './paintPicture';
 import { prepareLevels } from './prepareLevels';
 import { readGlb } from './readGlb';
 import type { ShapeFailure, ShapeJob, ShapeOutcome, ShapeSource } from './shapeJob';
@@ -45,6 +45,7 @@ export async function runShapeJob(job: ShapeJob): Promise<ShapeOutcome> {
 		triangles: full.indices.length / 3,
 		measures,
 		bounds: { min: [...box.min], max: [...box.max] },
+		picture: pictureFrame(full),
 	};
 	await writeAtomically(files.glb, await writeGlb([full, light]));
 	for (const preservation of job.preservations) {
