@@ -21,9 +21,13 @@ export function camelKey(key: string): string {
 	const words = key.split('_');
 	const last = words[words.length - 1];
 	const unit =
-		words.length > 1 && (KEY_UNITS as readonly string[]).includes(last) ? `_${UNIT_IN_CODE[last] ?? last}` : '';
+		words.length > 1 && (KEY_UNITS as readonly string[]).includes(last)
+			? `_${UNIT_IN_CODE[last] ?? last}`
+			: '';
 	const stem = unit ? words.slice(0, -1) : words;
-	return stem.map((word, i) => (i === 0 ? word : word.charAt(0).toUpperCase() + word.slice(1))).join('') + unit;
+	return (
+		stem.map((word, i) => (i === 0 ? word : word.charAt(0).toUpperCase() + word.slice(1))).join('') + unit
+	);
 }
 
 /** The way back: `crownHeight_mm` -> `crown_height_mm`; also tidies what people type: `Crown-Height mm`. */

@@ -1,11 +1,13 @@
 import type { z } from 'zod';
-import { explainIssue } from './explainIssue';
-import { valueAt } from './fieldPath';
+import { explainIssue, placeOf } from './explainIssue';
+import { explainKey } from './explainKey';
+import { fieldPath, valueAt } from './fieldPath';
+import { keysAt } from './schemaAt';
 import type { Finding } from './finding';
 import type { Places } from './readYaml';
 
 export interface CheckedFields<T> {
-	/** absent when the values cannot be used; present also when only unknown keys stand in the way */
+	/** absent when the values cannot be used; present also when misspelt or unknown keys alone stand in the way */
 	value?: T;
 	findings: Finding[];
 }
@@ -20,17 +22,36 @@ export function checkFields<T>(
 ): CheckedFields<T> {
 	const result = schema.safeParse(value);
 	if (result.success) return { value: result.data, findings: [] };
-	const findings = result.error.issues.flatMap((issue) => explainIssue(issue, schema, value, places, prefix));
+	const { issues } = result.error;
+	const findings: Finding[] = [];
+	const copy = plain(value);
+	/** paths of keys that stand in the file under another name */
+	const renamed = new Set<string>();
+	for (const issue of issues) {
+		if (issue.code !== 'unrecognized_keys') continue;
+		const parent = valueAt(copy, issue.path) as Record<string, unknown>;
+		const known = keysAt(schema, issue.path, value);
+		for (const key of issue.keys) {
+			const steps = [...prefix, ...issue.path];
+			const place = placeOf(places, [...steps, key], 'key');
+			const explained = explainKey(schema, steps, key, known, parent[key], place);
+			findings.push(explained.found);
+			delete parent[key];
+			if (explained.meant === undefined || Object.hasOwn(parent, explained.meant)) continue;
+			// read on as if it were written right, so that what is wrong elsewhere shows as well
+			parent[explained.meant] = explained.value;
+			renamed.add(fieldPath([...issue.path, explained.meant]));
+		}
+	}
+	for (const issue of issues) {
+		if (issue.code === 'unrecognized_keys' || renamed.has(fieldPath(issue.path))) continue;
+		findings.push(...explainIssue(issue, schema, value, places, prefix));
+	}
 
 	// without the keys and entries that nothing else rests on, the rest may still be checked and shown
-	const copy = structuredClone(plain(value));
 	const lists = new Set<unknown[]>();
-	for (const issue of result.error.issues) {
-		if (issue.code === 'unrecognized_keys') {
-			const parent = valueAt(copy, issue.path) as Record<string, unknown>;
-			for (const key of issue.keys) delete parent[key];
-			continue;
-		}
+	for (const issue of issues) {
+		if (issue.code === 'unrecognized_keys') continue;
 		for (let steps = issue.path.length; steps > 0; steps--) {
 			const path = issue.path.slice(0, steps);
 			if (!prune(path)) continue;
@@ -47,7 +68,7 @@ export function checkFields<T>(
 	return again.success ? { value: again.data, findings } : { findings };
 }
 
-/** The same values with ordinary objects, which can be cloned. */
+/** A copy with ordinary objects. */
 function plain(value: unknown): unknown {
 	if (Array.isArray(value)) return value.map(plain);
 	if (typeof value !== 'object' || value === null) return value;

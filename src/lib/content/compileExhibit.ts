@@ -36,10 +36,14 @@ export function compileExhibit(yaml: YamlResult): { compiled: ExhibitInFile | nu
 	if (value.idle.resetAfterWarning_s < 20) {
 		const path = ['idle', 'reset_after_warning_s'];
 		findings.push(
-			finding('warning-too-short', placeOf(yaml.places, path), fieldPath(path), { found: value.idle.resetAfterWarning_s }),
+			finding('warning-too-short', placeOf(yaml.places, path), fieldPath(path), {
+				found: value.idle.resetAfterWarning_s,
+			}),
 		);
 	}
-	const languages = value.languages.filter(({ code }, i) => value.languages.findIndex((other) => other.code === code) === i);
+	const languages = value.languages.filter(
+		({ code }, i) => value.languages.findIndex((other) => other.code === code) === i,
+	);
 	return { compiled: { ...value, languages, rooms: [...new Set(value.rooms)] }, findings };
 }
 

@@ -1,4 +1,10 @@
-import { compileBed, compileExhibit, compileGroup, type CompiledBed, type CompiledGroup } from './compileExhibit';
+import {
+	compileBed,
+	compileExhibit,
+	compileGroup,
+	type CompiledBed,
+	type CompiledGroup,
+} from './compileExhibit';
 import { compileSpecimen, type CompiledSpecimen } from './compileSpecimen';
 import { compileGlossary, compileSources, compileUi } from './compileTable';
 import type { CompiledGlossary, CompiledSources, CompiledUi } from './compileTable';
@@ -125,9 +131,9 @@ function placeIn(text: string, offset: number): Place {
 function capped(findings: Finding[]): Finding[] {
 	if (findings.length <= MOST_FINDINGS) return findings;
 	const sorted = [...findings].sort((a, b) => a.line - b.line || a.column - b.column);
-	const last = sorted[MOST_FINDINGS - 1];
+	const next = sorted[MOST_FINDINGS];
 	const left = findings.length - MOST_FINDINGS;
-	const id = sorted.slice(MOST_FINDINGS).some(({ severity }) => severity === 'error');
-	const more = finding('too-many-problems', last, '', { left });
-	return [...sorted.slice(0, MOST_FINDINGS), id ? more : { ...more, severity: 'warning' }];
+	const serious = sorted.slice(MOST_FINDINGS).some(({ severity }) => severity === 'error');
+	const more = finding('too-many-problems', next, '', { left });
+	return [...sorted.slice(0, MOST_FINDINGS), serious ? more : { ...more, severity: 'warning' }];
 }

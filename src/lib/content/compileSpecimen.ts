@@ -51,9 +51,7 @@ export function compileSpecimen(yaml: YamlResult): { compiled: CompiledSpecimen;
 		accession: text('accession'),
 		scan: text('shape', 'scan', 'file'),
 		sources: [...texts('sources'), ...texts('shape', 'model', 'based_on')],
-		features: Array.isArray(marked)
-			? marked.flatMap((_, i) => text('features', i, 'id')?.id ?? [])
-			: [],
+		features: Array.isArray(marked) ? marked.flatMap((_, i) => text('features', i, 'id')?.id ?? []) : [],
 	};
 
 	const firstLine = new Map<string, number>();
@@ -63,7 +61,8 @@ export function compileSpecimen(yaml: YamlResult): { compiled: CompiledSpecimen;
 		);
 		const path = ['features', i, 'id'];
 		const first = firstLine.get(id);
-		if (first !== undefined) findings.push(finding('duplicate-id', at(path), fieldPath(path), { found: id, firstLine: first }));
+		if (first !== undefined)
+			findings.push(finding('duplicate-id', at(path), fieldPath(path), { found: id, firstLine: first }));
 		else firstLine.set(id, at(path).line);
 		firstLine.set(`${id}/${i}`, i);
 	});
@@ -71,7 +70,10 @@ export function compileSpecimen(yaml: YamlResult): { compiled: CompiledSpecimen;
 	const licence = text('licence');
 	if (licence && !isLicence(licence.id)) {
 		findings.push(
-			finding('bad-licence', at(['licence']), 'licence', { found: licence.id, meant: suggestLicence(licence.id) }),
+			finding('bad-licence', at(['licence']), 'licence', {
+				found: licence.id,
+				meant: suggestLicence(licence.id),
+			}),
 		);
 	}
 	const shape = valueAt(raw, ['shape']);
@@ -79,7 +81,8 @@ export function compileSpecimen(yaml: YamlResult): { compiled: CompiledSpecimen;
 		const model = 'model' in shape;
 		const scan = 'scan' in shape;
 		if (model && scan) findings.push(finding('shape-both', placeOf(places, ['shape'], 'key'), 'shape', null));
-		if (!model && !scan) findings.push(finding('shape-missing', placeOf(places, ['shape'], 'key'), 'shape', null));
+		if (!model && !scan)
+			findings.push(finding('shape-missing', placeOf(places, ['shape'], 'key'), 'shape', null));
 	}
 	if (compiled.scan) findings.push(...scanName(compiled.scan, at(compiled.scan.path)));
 	if (value?.shape.model) {
@@ -94,7 +97,12 @@ function scanName(scan: Reference, place: { line: number; column: number }): Fin
 	const path = fieldPath(scan.path);
 	const name = scan.id.split(/[\\/]/).pop() ?? '';
 	if (/[\\/]/.test(scan.id) || scan.id === '..') {
-		return [finding('scan-not-in-folder', place, path, { found: scan.id, name: name.replace(/^\.+$/, '') || 'scan.stl' })];
+		return [
+			finding('scan-not-in-folder', place, path, {
+				found: scan.id,
+				name: name.replace(/^\.+$/, '') || 'scan.stl',
+			}),
+		];
 	}
 	if (!SCAN_ENDING.test(scan.id)) {
 		const stem = idFrom(scan.id.replace(/\.[^.]*$/, ''));
@@ -117,12 +125,10 @@ function factsOf(file: SpecimenInFile): Omit<SpecimenDraft, 'id' | 'text'> {
 		shape: model
 			? { kind: 'model', form: formOf(model), basedOn: model.basedOn ?? [] }
 			: { kind: 'scan', file: scan!.file, units: scan!.units },
-		features: (features ?? []).map(
-			({ id, at, where }): MarkedFeature => ({
-				id,
-				at,
-				where_deg: typeof where === 'number' ? where : SIDE_ANGLE_DEG[where],
-			}),
-		),
+		features: (features ?? []).map(({ id, at, where }): MarkedFeature => ({
+			id,
+			at,
+			where_deg: typeof where === 'number' ? where : SIDE_ANGLE_DEG[where],
+		})),
 	};
 }

@@ -31,7 +31,7 @@ export function compileSources(yaml: YamlResult): { compiled: CompiledSources; f
 		const found = checkEntry(sourceSchema, id, value, yaml.places);
 		findings.push(...found.findings);
 		if (found.value && found.findings.length === 0) compiled.sources.set(id, { id, ...found.value });
-		else compiled.leftOut.add(id);
+		else compiled.leftOut.add(id).add(idFrom(id));
 	}
 	return { compiled, findings };
 }
@@ -68,13 +68,16 @@ export function compileUi(yaml: YamlResult): { compiled: CompiledUi; findings: F
 		const checked = checkFields(words, value, yaml.places, [key]);
 		findings.push(...checked.findings);
 		if (checked.value === undefined) {
-			if (typeof value !== 'object') compiled.broken.set(key, literalMessage(String(value)));
+			if (typeof value !== 'object' || value === null) {
+				compiled.broken.set(key, literalMessage(String(value ?? '')));
+			}
 			continue;
 		}
 		const text = checked.value;
 		const message = checkMessage(text);
 		const place = placeOf(yaml.places, [key]);
-		if (message.ok) compiled.messages.set(key, { text, names: message.names, place: placeOf(yaml.places, [key]) });
+		if (message.ok)
+			compiled.messages.set(key, { text, names: message.names, place: placeOf(yaml.places, [key]) });
 		else {
 			findings.push(finding('bad-message', place, key, { found: text, why: message.why }));
 			compiled.broken.set(key, literalMessage(text));

@@ -18,7 +18,11 @@ export interface CompiledText {
 }
 
 /** Checks one file of words for visitors by itself. */
-export function compileText(text: string, of: TextOf, language: string): { compiled: CompiledText; findings: Finding[] } {
+export function compileText(
+	text: string,
+	of: TextOf,
+	language: string,
+): { compiled: CompiledText; findings: Finding[] } {
 	const example = of === 'specimen' ? exampleFor('title') : exampleFor('name');
 	const file = readMarkdownFile(text, example);
 	if (!('top' in file)) return { compiled: { places: new Map() }, findings: file.findings };
@@ -60,4 +64,8 @@ export function compileText(text: string, of: TextOf, language: string): { compi
 }
 
 const noErrors = (findings: Finding[]) => findings.every(({ severity }) => severity !== 'error');
-const bare = (text: string) => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, ' ').trim();
+const bare = (text: string) =>
+	text
+		.toLowerCase()
+		.replace(/[^\p{L}\p{N}]+/gu, ' ')
+		.trim();

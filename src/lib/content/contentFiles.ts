@@ -16,6 +16,8 @@ export interface KnownFile {
 export interface ContentFiles {
 	byPath: ReadonlyMap<string, KnownFile>;
 	problems: Problem[];
+	/** paths that a file with a wrong name was meant to have: they are not missed a second time */
+	meant: Set<string>;
 }
 
 /** Adds a problem to the list. */

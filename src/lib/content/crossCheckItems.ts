@@ -1,4 +1,5 @@
 import type { Reference } from './compileSpecimen';
+import type { CompiledText } from './compileText';
 import { report, type ContentFiles } from './contentFiles';
 import type { Language } from './crossCheckWords';
 import type { Bed, Group, GroupText, Source } from './exhibit';
@@ -52,16 +53,13 @@ export function crossCheckItems(files: ContentFiles, languages: readonly Languag
 	return items;
 }
 
-type Text = NonNullable<NonNullable<ContentFiles['byPath'] extends ReadonlyMap<string, infer F> ? F : never>>;
-type CompiledWords = NonNullable<NonNullable<Text['compiled']>['text']>;
-
 /** Words of an item by language, or null when those of the first language are missing. */
 export function textsOf<T = GroupText>(
 	files: ContentFiles,
 	languages: readonly Language[],
 	of: TextOf,
 	id: string,
-	pick: (text: CompiledWords) => T | undefined,
+	pick: (text: CompiledText) => T | undefined,
 ): Record<string, T> | null {
 	const [first] = languages;
 	const firstPath = textPath(of, id, first.code);
@@ -71,10 +69,14 @@ export function textsOf<T = GroupText>(
 		const file = files.byPath.get(path);
 		const text = file?.compiled?.text && pick(file.compiled.text);
 		if (text) texts[language.code] = text;
-		if (file) continue;
+		if (file || files.meant.has(path)) continue;
 		if (language === first) {
 			const name = { bed: 'The bed', group: 'The group', specimen: 'The specimen' }[of];
-			report(files, path, 'missing-text', FILE_START, '', { file: path, of: `${name} ${id}`, language: first.name });
+			report(files, path, 'missing-text', FILE_START, '', {
+				file: path,
+				of: `${name} ${id}`,
+				language: first.name,
+			});
 		} else {
 			report(files, path, 'missing-translation', FILE_START, '', {
 				file: firstPath,
@@ -120,7 +122,7 @@ export function orphanTexts(files: ContentFiles): void {
 		const of = kind.kind === 'text' ? kind.of : kind.kind === 'asset' ? 'specimen' : null;
 		if (of === null || (kind.kind !== 'text' && kind.kind !== 'asset')) continue;
 		const path = factsPath(of, kind.id);
-		if (files.byPath.has(path) || seen.has(path)) continue;
+		if (files.byPath.has(path) || files.meant.has(path) || seen.has(path)) continue;
 		seen.add(path);
 		const holds = `the facts of the ${of} ${kind.id}, so it is left out of the exhibit`;
 		report(files, path, 'missing-file', FILE_START, '', { file: path, holds });

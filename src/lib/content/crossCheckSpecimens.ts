@@ -48,7 +48,11 @@ export function crossCheckSpecimens(
 					: shape,
 			features: named,
 			sources: own.facts.sources.filter((id) => items.sources.has(id)),
-			text: withFeatureNames(labels, languages, named.map(({ id }) => id)),
+			text: withFeatureNames(
+				labels,
+				languages,
+				named.map(({ id }) => id),
+			),
 		});
 	}
 	return specimens;
@@ -56,10 +60,17 @@ export function crossCheckSpecimens(
 
 type At = (reference: Reference) => readonly [Place, string];
 
-function knownGroup(files: ContentFiles, file: string, items: Items, group: Reference | undefined, at: At): boolean {
+function knownGroup(
+	files: ContentFiles,
+	file: string,
+	items: Items,
+	group: Reference | undefined,
+	at: At,
+): boolean {
 	if (!group) return false;
 	if (items.groups.has(group.id)) return true;
-	if (items.leftOut.groups.has(group.id)) report(files, file, 'group-left-out', ...at(group), { found: group.id });
+	if (items.leftOut.groups.has(group.id))
+		report(files, file, 'group-left-out', ...at(group), { found: group.id });
 	else {
 		const meant = suggest(group.id, [...items.groups.keys(), ...items.leftOut.groups]);
 		report(files, file, 'unknown-group', ...at(group), { found: group.id, meant });
@@ -67,7 +78,13 @@ function knownGroup(files: ContentFiles, file: string, items: Items, group: Refe
 	return false;
 }
 
-function knownBed(files: ContentFiles, file: string, items: Items, bed: Reference | undefined, at: At): boolean {
+function knownBed(
+	files: ContentFiles,
+	file: string,
+	items: Items,
+	bed: Reference | undefined,
+	at: At,
+): boolean {
 	if (!bed || items.beds.has(bed.id)) return true;
 	if (items.leftOut.beds.has(bed.id)) report(files, file, 'bed-left-out', ...at(bed), { found: bed.id });
 	else {
@@ -161,7 +178,10 @@ function features(
 			const shown = labels?.[first.code]?.features[feature];
 			const place = [path, under, fieldPath(['features', feature])] as const;
 			if (language === first) {
-				report(files, place[0], 'feature-without-name', place[1], place[2], { id: feature, shown: 'Cutting edge' });
+				report(files, place[0], 'feature-without-name', place[1], place[2], {
+					id: feature,
+					shown: 'Cutting edge',
+				});
 			} else if (shown) {
 				report(files, place[0], 'feature-not-translated', place[1], place[2], {
 					id: feature,
@@ -173,7 +193,10 @@ function features(
 		for (const feature of named) {
 			if (marked.includes(feature)) continue;
 			const steps = ['features', feature];
-			const meant = suggest(feature, marked.filter((other) => !named.includes(other)));
+			const meant = suggest(
+				feature,
+				marked.filter((other) => !named.includes(other)),
+			);
 			report(files, path, 'name-without-feature', placeOf(compiled.places, steps, 'key'), fieldPath(steps), {
 				id: feature,
 				meant,

@@ -18,7 +18,7 @@ export function crossCheckUi(
 	const [first, ...others] = languages;
 	const firstFile = `ui/${first.code}.yaml`;
 	const known = files.byPath.get(firstFile);
-	if (!known) {
+	if (!known && !files.meant.has(firstFile)) {
 		report(files, firstFile, 'missing-file', FILE_START, '', {
 			file: firstFile,
 			holds: 'the words on buttons and screens in the first language',
@@ -37,6 +37,7 @@ export function crossCheckUi(
 		const path = `ui/${language.code}.yaml`;
 		const file = files.byPath.get(path);
 		ui[language.code] = {};
+		if (!file && files.meant.has(path)) continue;
 		if (!file) missingTable(files, path, firstFile, first, language);
 		else if (file.compiled?.ui) ui[language.code] = translated(files, path, file.compiled.ui, base, first);
 	}
@@ -56,11 +57,21 @@ function translated(
 		if (!original) {
 			if (base.broken.has(key)) kept[key] = text;
 			else {
-				report(files, path, 'text-not-used', files.byPath.get(path)!.compiled!.places.get(key)?.key ?? place, key, {
+				report(
+					files,
+					path,
+					'text-not-used',
+					files.byPath.get(path)!.compiled!.places.get(key)?.key ?? place,
 					key,
-					meant: suggest(key, [...base.messages.keys()].filter((other) => !ui.messages.has(other))),
-					file: `ui/${first.code}.yaml`,
-				});
+					{
+						key,
+						meant: suggest(
+							key,
+							[...base.messages.keys()].filter((other) => !ui.messages.has(other)),
+						),
+						file: `ui/${first.code}.yaml`,
+					},
+				);
 			}
 			continue;
 		}
@@ -94,26 +105,40 @@ export function crossCheckGlossary(files: ContentFiles, languages: readonly Lang
 	for (const language of others) {
 		const path = `glossary/${language.code}.yaml`;
 		const file = files.byPath.get(path);
-		if (!file && base && base.size > 0) missingTable(files, path, firstFile, first, language);
+		if (!file && base && base.size > 0 && !files.meant.has(path))
+			missingTable(files, path, firstFile, first, language);
 		const own = file?.compiled?.glossary;
 		if (!own) continue;
 		for (const [id, { term, meaning, place }] of own) {
 			const entry = entries.get(id);
 			if (entry) entry[language.code] = { term, meaning };
 			else if (base && !files.byPath.get(firstFile)!.compiled!.places.has(id)) {
-				const meant = suggest(id, [...entries.keys()].filter((other) => !own.has(other)));
+				const meant = suggest(
+					id,
+					[...entries.keys()].filter((other) => !own.has(other)),
+				);
 				report(files, path, 'text-not-used', place, id, { key: id, meant, file: firstFile });
 			}
 		}
 		for (const [id, { term }] of base ?? []) {
 			if (own.has(id) || file!.compiled!.places.has(id)) continue;
-			report(files, path, 'text-not-translated', FILE_START, id, { key: id, language: first.name, shown: term });
+			report(files, path, 'text-not-translated', FILE_START, id, {
+				key: id,
+				language: first.name,
+				shown: term,
+			});
 		}
 	}
 	return [...entries].map(([id, text]) => ({ id, text }));
 }
 
-function missingTable(files: ContentFiles, path: string, firstFile: string, first: Language, language: Language) {
+function missingTable(
+	files: ContentFiles,
+	path: string,
+	firstFile: string,
+	first: Language,
+	language: Language,
+) {
 	report(files, path, 'missing-translation', FILE_START, '', {
 		file: firstFile,
 		language: language.name,

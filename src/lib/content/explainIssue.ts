@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { ROOMS } from './exhibit';
-import { explainKey, inUnitOf, numberIn } from './explainKey';
+import { inUnitOf, numberIn } from './explainKey';
 import { fieldPath, valueAt } from './fieldPath';
 import { FILE_START, finding, type Finding, type Place } from './finding';
 import { exampleFor } from './messages';
@@ -27,7 +27,11 @@ const YES_NO: Readonly<Record<string, boolean>> = {
 type Issue = z.core.$ZodIssue;
 
 /** The place of a field, or of the nearest one round it that the file does write down. */
-export function placeOf(places: Places, path: readonly PropertyKey[], which: 'key' | 'value' = 'value'): Place {
+export function placeOf(
+	places: Places,
+	path: readonly PropertyKey[],
+	which: 'key' | 'value' = 'value',
+): Place {
 	for (let steps = path.length; steps > 0; steps--) {
 		const found = places.get(fieldPath(path.slice(0, steps)));
 		if (found) return steps === path.length ? found[which] : found.key;
@@ -35,7 +39,7 @@ export function placeOf(places: Places, path: readonly PropertyKey[], which: 'ke
 	return FILE_START;
 }
 
-/** One of zod's issues in words, at its line. `prefix` is the path of the checked part in its file. */
+/** One of zod's issues in words, at its line; unknown keys are explainKey's. `prefix` is the path of the checked part in its file. */
 export function explainIssue(
 	issue: Issue,
 	schema: z.ZodType,
@@ -50,12 +54,6 @@ export function explainIssue(
 	const key = String([...steps].reverse().find((step) => typeof step !== 'number') ?? '');
 	const found = show(value);
 
-	if (issue.code === 'unrecognized_keys') {
-		const known = keysAt(schema, issue.path, whole);
-		return issue.keys.map((name) =>
-			explainKey(schema, steps, name, known, valueAt(value, [name]), placeOf(places, [...steps, name], 'key')),
-		);
-	}
 	if (value === undefined && steps.length > 0) {
 		return [finding('missing-key', place, path, { path, key })];
 	}
@@ -69,7 +67,8 @@ export function explainIssue(
 		case 'invalid_union': {
 			const choices = choicesAt(schema, issue.path, whole);
 			if (choices.length > 0) return [choice(value, choices, key, path, place)];
-			if (typeof value === 'number') return [finding('out-of-range', place, path, { path, found, min: 0, max: 360 })];
+			if (typeof value === 'number')
+				return [finding('out-of-range', place, path, { path, found, min: 0, max: 360 })];
 			return [finding('not-a-side', place, path, { path, found, meant: suggest(found, SIDES) })];
 		}
 		case 'too_small':
@@ -117,7 +116,13 @@ function wrongType(
 		default: {
 			const known = keysAt(schema, steps, whole);
 			const example = known.length > 0 ? exampleFor(known[0]) : exampleFor(key);
-			return finding('not-fields', place, path, { path, example: key && exampleFor(key).startsWith(key) && !/some words/.test(exampleFor(key)) ? exampleFor(key) : example });
+			return finding('not-fields', place, path, {
+				path,
+				example:
+					key && exampleFor(key).startsWith(key) && !/some words/.test(exampleFor(key))
+						? exampleFor(key)
+						: example,
+			});
 		}
 	}
 }
@@ -136,9 +141,14 @@ function notNumber(value: unknown, found: string, key: string, path: string, pla
 
 function choice(value: unknown, choices: string[], key: string, path: string, place: Place): Finding {
 	const found = show(value);
-	const tidy = found.trim().toLowerCase().replace(/[\s_]+/g, '-').replace(/^gray$/, 'grey');
+	const tidy = found
+		.trim()
+		.toLowerCase()
+		.replace(/[\s_]+/g, '-')
+		.replace(/^gray$/, 'grey');
 	const meant = choices.includes(tidy) ? tidy : suggest(tidy, choices);
-	if (choices === undefined || key !== 'rooms') return finding('wrong-choice', place, path, { path, found, choices, meant });
+	if (choices === undefined || key !== 'rooms')
+		return finding('wrong-choice', place, path, { path, found, choices, meant });
 	return finding('unknown-room', place, path, { found, choices: [...ROOMS], meant });
 }
 

@@ -1,7 +1,8 @@
 import type { z } from 'zod';
 import { KEY_UNITS, snakeKey } from './camelKey';
-import { fieldPath, valueAt } from './fieldPath';
+import { fieldPath } from './fieldPath';
 import { finding, type Finding, type Place } from './finding';
+import type { MessageData, MessageId } from './messages';
 import { keyHomes } from './schemaAt';
 import { suggest } from './suggest';
 
@@ -15,7 +16,10 @@ const UNITS: Readonly<Record<string, { measure: string; perUnit: Readonly<Record
 	s: { measure: 'times are in seconds', perUnit: { ms: 0.001, min: 60, minutes: 60, sec: 1, seconds: 1 } },
 	in: { measure: 'the diagonal is in inches', perUnit: { cm: 1 / 2.54, mm: 1 / 25.4, inch: 1, inches: 1 } },
 	px: { measure: 'the screen is in pixels', perUnit: { pixel: 1, pixels: 1 } },
-	ma: { measure: 'ages are in millions of years', perUnit: { ka: 0.001, years: 1e-6, ga: 1000, mya: 1, myr: 1 } },
+	ma: {
+		measure: 'ages are in millions of years',
+		perUnit: { ka: 0.001, years: 1e-6, ga: 1000, mya: 1, myr: 1 },
+	},
 };
 
 const WRITTEN_OTHERWISE: Readonly<Record<string, string>> = {
@@ -40,6 +44,13 @@ const WRITTEN_OTHERWISE: Readonly<Record<string, string>> = {
 
 const homesOf = new WeakMap<z.ZodType, ReadonlyMap<string, string[]>>();
 
+export interface ExplainedKey {
+	found: Finding;
+	/** the key that was meant, if one can be told, with its value in that key's unit */
+	meant?: string;
+	value: unknown;
+}
+
 /** What is wrong with a key that is not known at this place, and what was probably meant. */
 export function explainKey(
 	schema: z.ZodType,
@@ -48,33 +59,47 @@ export function explainKey(
 	known: readonly string[],
 	value: unknown,
 	place: Place,
-): Finding {
+): ExplainedKey {
 	const path = fieldPath([...parent, key]);
-	const say = finding;
+	const say = <K extends MessageId>(
+		id: K,
+		at: Place,
+		field: string,
+		data: MessageData<K>,
+		meant?: string,
+	) => ({
+		found: finding(id, at, field, data),
+		meant,
+		value,
+	});
+	const shown = ['string', 'number', 'boolean'].includes(typeof value) ? String(value) : undefined;
 	const broken = /^([\w-]+)(:)?\s*(\S.*)$/.exec(key);
 	if (broken && known.includes(broken[1]) && value === null) {
-		return broken[2]
-			? say('missing-space', place, path, { found: key, meant: `${broken[1]}: ${broken[3]}` })
-			: say('missing-colon', place, path, { line: key });
+		const [, meant, colon, rest] = broken;
+		const line = `${meant}: ${rest}`;
+		const found = colon
+			? finding('missing-space', place, path, { found: key, meant: line })
+			: finding('missing-colon', place, path, { line: key, meant: line });
+		return { found, meant, value: numberIn(rest)?.number ?? rest };
 	}
 
 	const tidy = snakeKey(key);
-	if (known.includes(tidy)) return say('key-spelling', place, path, { key, meant: tidy });
+	if (known.includes(tidy)) return say('key-spelling', place, path, { key, meant: tidy, value: shown }, tidy);
 
 	const unit = otherUnit(tidy, known);
 	if (unit) {
 		const { meant, measure, factor } = unit;
-		const number = typeof value === 'number' && factor !== undefined ? value * factor : undefined;
-		const shown =
-			number !== undefined ? String(Number(number.toPrecision(6))) : typeof value === 'number' ? String(value) : undefined;
-		return say(factor === undefined ? 'unit-missing' : 'wrong-unit', place, path, { key, meant, measure, value: shown });
+		const number = typeof value === 'number' ? Number((value * (factor ?? 1)).toPrecision(6)) : undefined;
+		const id = factor === undefined ? 'unit-missing' : 'wrong-unit';
+		const words = { key, meant, measure, value: number === undefined ? undefined : String(number) };
+		return { found: finding(id, place, path, words), meant, value: number ?? value };
 	}
 
 	const same = WRITTEN_OTHERWISE[tidy];
 	if (same && known.includes(same)) {
 		return tidy === 'license'
-			? say('key-spelling', place, path, { key, meant: same })
-			: say('unknown-key', place, path, { key, meant: same, known: [...known] });
+			? say('key-spelling', place, path, { key, meant: same, value: shown }, same)
+			: say('unknown-key', place, path, { key, meant: same, known: [...known] }, same);
 	}
 
 	let homes = homesOf.get(schema);
@@ -85,11 +110,14 @@ export function explainKey(
 	if (home && home.length === 1 && (!near || near.length < 4)) {
 		return say('key-in-wrong-place', place, path, { key, home: home[0], here });
 	}
-	return say('unknown-key', place, path, { key, meant: near, known: [...known] });
+	return say('unknown-key', place, path, { key, meant: near, value: shown, known: [...known] }, near);
 }
 
 /** `crown_height_cm` and `crown_height` for `crown_height_mm`; `factor` is absent when no unit was given. */
-function otherUnit(key: string, known: readonly string[]): { meant: string; measure: string; factor?: number } | null {
+function otherUnit(
+	key: string,
+	known: readonly string[],
+): { meant: string; measure: string; factor?: number } | null {
 	for (const meant of known) {
 		const unit = KEY_UNITS.find((u) => meant.endsWith(`_${u}`));
 		if (!unit) continue;
@@ -107,7 +135,9 @@ export function numberIn(text: string): { number: number; unit: string; comma: b
 	const match = /^\s*([-+]?\d+(?:[.,]\d+)?|[-+]?[.,]\d+)\s*([a-zµ°"]*)\.?\s*$/i.exec(text);
 	if (!match) return null;
 	const number = Number(match[1].replace(',', '.'));
-	return Number.isFinite(number) ? { number, unit: match[2].toLowerCase(), comma: match[1].includes(',') } : null;
+	return Number.isFinite(number)
+		? { number, unit: match[2].toLowerCase(), comma: match[1].includes(',') }
+		: null;
 }
 
 /** A number with a unit in the unit that its key names, or undefined where the two do not go together. */
@@ -118,6 +148,3 @@ export function inUnitOf(key: string, number: number, unit: string): { value?: n
 	const factor = said === own ? 1 : UNITS[own].perUnit[said];
 	return { value: factor === undefined ? undefined : Number((number * factor).toPrecision(6)), unit: own };
 }
-
-/** Used by callers that hold a whole value. */
-export const valueOfKey = (whole: unknown, parent: readonly PropertyKey[], key: string) => valueAt(whole, [...parent, key]);

@@ -21,18 +21,24 @@ export type FileKind =
 export const SCAN_ENDING = /\.(glb|stl|ply|obj)$/i;
 const ASSET_ENDING = /\.(glb|stl|ply|obj|mp3)$/i;
 const FOLDER_OF: Readonly<Record<string, 'bed' | 'group'>> = { beds: 'bed', groups: 'group' };
-const TOP_FILES: Readonly<Record<string, 'exhibit' | 'sources'>> = { 'exhibit.yaml': 'exhibit', 'sources.yaml': 'sources' };
+const TOP_FILES: Readonly<Record<string, 'exhibit' | 'sources'>> = {
+	'exhibit.yaml': 'exhibit',
+	'sources.yaml': 'sources',
+};
 
 export function fileKind(path: string): FileKind {
 	const steps = path.split('/');
 	const name = steps[steps.length - 1];
-	if (steps.some((step) => step.startsWith('.') || step.startsWith('~') || step.endsWith('~'))) return { kind: 'ignored' };
+	if (steps.some((step) => step.startsWith('.') || step.startsWith('~') || step.endsWith('~')))
+		return { kind: 'ignored' };
 	if (/^(readme|licen[cs]e|notice|thumbs\.db|desktop\.ini)/i.test(name)) return { kind: 'ignored' };
 
 	if (steps.length === 1) {
 		const kind = TOP_FILES[name];
 		if (kind) return { kind };
-		const meant = Object.keys(TOP_FILES).find((known) => known.split('.')[0] === name.split('.')[0].toLowerCase());
+		const meant = Object.keys(TOP_FILES).find(
+			(known) => known.split('.')[0] === name.split('.')[0].toLowerCase(),
+		);
 		return meant ? ending(name, meant) : { kind: 'stray', reason: 'unknown' };
 	}
 	const folder = steps[0];
@@ -51,11 +57,13 @@ export function fileKind(path: string): FileKind {
 function itemFile(of: 'bed' | 'group', name: string): FileKind {
 	const [id, ...rest] = name.split('.');
 	const tail = rest.join('.');
-	if (tail === 'yaml') return ID_PATTERN.test(id) ? { kind: of, id } : { kind: 'stray', reason: 'bad-name', found: id };
+	if (tail === 'yaml')
+		return ID_PATTERN.test(id) ? { kind: of, id } : { kind: 'stray', reason: 'bad-name', found: id };
 	if (rest.length === 2 && rest[1] === 'md') return { kind: 'text', of, id, language: rest[0] };
 	if (tail === 'md') return { kind: 'stray', reason: 'no-language', name: `${id}.en.md` };
 	if (/^ya?ml(\.txt)?$|^txt$/i.test(tail)) return ending(name, `${id}.yaml`);
-	if (rest.length >= 2 && /^(markdown|txt|md)$/i.test(rest[rest.length - 1])) return ending(name, `${id}.${rest[0]}.md`);
+	if (rest.length >= 2 && /^(markdown|txt|md)$/i.test(rest[rest.length - 1]))
+		return ending(name, `${id}.${rest[0]}.md`);
 	return { kind: 'stray', reason: 'unknown' };
 }
 
@@ -72,7 +80,11 @@ function specimenFile(id: string, name: string): FileKind {
 	const other = /^label\.([^.]+)\.(markdown|txt|md(\.txt)?)$/i.exec(name);
 	if (other) return ending(name, `label.${other[1]}.md`);
 	if (/^(specimens?|labels?)\b.*\.(ya?ml|md)$/i.test(name)) {
-		return { kind: 'stray', reason: 'unknown', meant: /ya?ml$/i.test(name) ? 'specimen.yaml' : 'label.en.md' };
+		return {
+			kind: 'stray',
+			reason: 'unknown',
+			meant: /ya?ml$/i.test(name) ? 'specimen.yaml' : 'label.en.md',
+		};
 	}
 	return { kind: 'stray', reason: 'unknown' };
 }

@@ -13,7 +13,12 @@ export type Finding = Omit<Problem, 'file'>;
 export const FILE_START: Place = { line: 1, column: 1 };
 
 /** Words one finding; `data` is what the message of that id asks for. */
-export function finding<K extends MessageId>(id: K, place: Place, path: string, data: MessageData<K>): Finding {
+export function finding<K extends MessageId>(
+	id: K,
+	place: Place,
+	path: string,
+	data: MessageData<K>,
+): Finding {
 	const word = MESSAGES[id] as (data: MessageData<K>) => { message: string; remedy: string };
 	return {
 		id,

@@ -7,8 +7,13 @@ import { finding, type Finding, type Place } from './finding';
 const MODEL = ['shape', 'model'] as const;
 
 /** Words why a model cannot be made, at the field that the file writes down. */
-export function formFinding(problem: FormProblem, placeOf: (path: readonly (string | number)[]) => Place): Finding {
-	const steps = splitFieldPath(problem.path).map((step) => (typeof step === 'number' ? step : snakeKey(step)));
+export function formFinding(
+	problem: FormProblem,
+	placeOf: (path: readonly (string | number)[]) => Place,
+): Finding {
+	const steps = splitFieldPath(problem.path).map((step) =>
+		typeof step === 'number' ? step : snakeKey(step),
+	);
 	const whole = [...MODEL, ...steps];
 	const place = placeOf(whole);
 	const path = fieldPath(whole);

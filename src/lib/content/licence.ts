@@ -34,8 +34,12 @@ export function suggestLicence(text: string): string | undefined {
 	);
 	if (statement) return statementAddress(statement);
 	if (/^(cc[ -]?)?(0|zero)\b|cc0/i.test(tidy)) return 'http://creativecommons.org/publicdomain/zero/1.0/';
-	if (/public ?domain/i.test(tidy)) return `http://creativecommons.org/publicdomain/${/zero/.test(tidy) ? 'zero' : 'mark'}/1.0/`;
-	const kind = /\bby(?:-(?:nc|nd|sa)|(?:[ -](?:nc|nd|sa)))*/i.exec(tidy)?.[0].toLowerCase().replace(/ /g, '-');
+	if (/public ?domain/i.test(tidy))
+		return `http://creativecommons.org/publicdomain/${/zero/.test(tidy) ? 'zero' : 'mark'}/1.0/`;
+	const kind = /\bby(?:-(?:nc|nd|sa)|(?:[ -](?:nc|nd|sa)))*/i
+		.exec(tidy)?.[0]
+		.toLowerCase()
+		.replace(/ /g, '-');
 	if (!kind || !/cc|creativecommons|^by/i.test(tidy)) return undefined;
 	const version = /\b[1-4]\.[0-5]\b/.exec(tidy)?.[0] ?? '4.0';
 	const address = `http://creativecommons.org/licenses/${kind}/${version}/`;

@@ -29,7 +29,7 @@ export async function loadContent(
 	reader: ContentReader,
 	cache: ContentCache = createContentCache(),
 ): Promise<LoadedContent> {
-	const files: ContentFiles = { byPath: new Map(), problems: [] };
+	const files: ContentFiles = { byPath: new Map(), problems: [], meant: new Set() };
 	let listed: ContentFile[];
 	try {
 		listed = await reader.list();
@@ -73,7 +73,9 @@ async function readOne(reader: ContentReader, entry: KnownFile, cache: ContentCa
 	const { file, kind } = entry;
 	if (file.size > MOST_BYTES) {
 		const size_kB = Math.ceil(file.size / 1000);
-		entry.compiled = failed(finding('file-too-large', FILE_START, '', { size_kB, most_kB: MOST_BYTES / 1000 }));
+		entry.compiled = failed(
+			finding('file-too-large', FILE_START, '', { size_kB, most_kB: MOST_BYTES / 1000 }),
+		);
 		return;
 	}
 	let text: string;
@@ -87,7 +89,9 @@ async function readOne(reader: ContentReader, entry: KnownFile, cache: ContentCa
 	}
 	if (text.length > MOST_BYTES) {
 		const size_kB = Math.ceil(text.length / 1000);
-		entry.compiled = failed(finding('file-too-large', FILE_START, '', { size_kB, most_kB: MOST_BYTES / 1000 }));
+		entry.compiled = failed(
+			finding('file-too-large', FILE_START, '', { size_kB, most_kB: MOST_BYTES / 1000 }),
+		);
 	} else entry.compiled = compileFile(kind, text);
 	cache.files.set(file.path, { stamp: file.stamp, compiled: entry.compiled });
 }
@@ -125,5 +129,9 @@ function putTogether(files: ContentFiles): ExhibitDraft | null {
 
 const compare = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
 const byPlace = (a: Problem, b: Problem) =>
-	compare(a.file, b.file) || a.line - b.line || a.column - b.column || compare(a.path, b.path) || compare(a.id, b.id);
+	compare(a.file, b.file) ||
+	a.line - b.line ||
+	a.column - b.column ||
+	compare(a.path, b.path) ||
+	compare(a.id, b.id);
 const reasonOf = (cause: unknown) => (cause instanceof Error ? cause.message : String(cause));

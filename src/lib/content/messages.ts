@@ -99,12 +99,29 @@ const EXAMPLES: Readonly<Record<string, string>> = {
 	licence: 'licence: http://creativecommons.org/licenses/by/4.0/',
 	rights_holder: 'rights_holder: Skerrow Museum',
 	id: 'id: edge',
+	'languages.name': 'name: English',
+	'sections.shape': 'shape: oval',
+	'sections.at': 'at: 0',
+	'ridges.from': 'from: 0.1',
+	'pulp.height_mm': 'height_mm: 6',
+	'neck.length_mm': 'length_mm: 2',
 	term: 'term: Carina',
 	meaning: 'meaning: A sharp cutting edge that runs along the crown.',
 };
 
 /** `crown_height_mm` -> a correct line for it; keys of other files get a plain one. */
 export const exampleFor = (key: string) => EXAMPLES[key] ?? `${key}: some words`;
+/** The same by path, for keys that mean one thing here and another there. */
+const exampleAt = (path: string) => {
+	const steps = path.replace(/\[\d+\]/g, '').split('.');
+	return EXAMPLES[steps.slice(-2).join('.')] ?? exampleFor(steps[steps.length - 1]);
+};
+/** A correct line with the curator's own value, where there is a plain one. */
+const lineFor = (key: string, value?: string) => {
+	if (value === undefined) return exampleFor(key);
+	const needsQuotes = /: |^[^\p{L}\p{N}]| #/u.test(value);
+	return `${key}: ${needsQuotes ? quoted(short(value, 90)) : short(value, 90)}`;
+};
 const nameOf = (path: string) => path || 'this file';
 const lastKey = (path: string) => path.replace(/\[\d+\]$/, '').replace(/^.*[.\]]/, '');
 
@@ -118,7 +135,10 @@ export const MESSAGES = {
 			'Check that the folder exists and that this computer may read it.',
 		),
 	'missing-file': (d: { file: string; holds: string }) =>
-		say(`${d.file} is missing. It holds ${d.holds}.`, `Make the file ${d.file}; copy it from the demo exhibit to begin with.`),
+		say(
+			`${d.file} is missing. It holds ${d.holds}.`,
+			`Make the file ${d.file}; copy it from the demo exhibit to begin with.`,
+		),
 	'unreadable-file': (d: { reason: string }) =>
 		say(
 			`The file could not be read (${short(d.reason)}).`,
@@ -147,11 +167,16 @@ export const MESSAGES = {
 			'Compare it with the same kind of file of another specimen, or start again from a copy of one.',
 		),
 	'too-many-problems': (d: { left: number }) =>
-		say(`There are ${d.left} more problems in this file.`, 'Put the ones above right first; most of the others will go too.'),
+		say(
+			`There are ${d.left} more problems in this file.`,
+			'Put the ones above right first; most of the others will go too.',
+		),
 	'unknown-file': (d: { meant?: string }) =>
 		say(
 			`The exhibit does not use this file.${d.meant ? ` Did you mean ${d.meant}?` : ''}`,
-			d.meant ? `Rename it to ${d.meant}, or move it out of the content folder.` : 'Move it out of the content folder, or check its name and folder.',
+			d.meant
+				? `Rename it to ${d.meant}, or move it out of the content folder.`
+				: 'Move it out of the content folder, or check its name and folder.',
 		),
 	'wrong-ending': (d: { found: string; name: string }) =>
 		say(`The name ends in ${d.found}, so the file is not used.`, `Rename it to ${d.name}`),
@@ -197,16 +222,19 @@ export const MESSAGES = {
 			'Give lines of one level the same number of spaces, and two more for each level below.',
 		),
 	'unclosed-quote': (d: { quote: string }) =>
-		say(`A quote opens here with ${d.quote} and is never closed.`, `Put ${d.quote} at the end of the text, for example title: ${d.quote}Sea lizard${d.quote}`),
+		say(
+			`A quote opens here with ${d.quote} and is never closed.`,
+			`Put ${d.quote} at the end of the text, for example title: ${d.quote}Sea lizard${d.quote}`,
+		),
 	'text-after-quote': (d: { line: string }) =>
 		say(
 			`There is something after the closing quote: ${short(d.line)}`,
 			`Put the whole text in the other kind of quotes, for example title: '"Sea" lizard' or title: "The lizard's tooth"`,
 		),
-	'missing-colon': (d: { line: string }) =>
+	'missing-colon': (d: { line: string; meant?: string }) =>
 		say(
 			`A colon is missing in "${short(d.line)}": each line has a name, a colon, a space and a value.`,
-			`Write it like this: title: Sea lizard`,
+			`Write it like this: ${d.meant ?? 'title: Sea lizard'}`,
 		),
 	'missing-space': (d: { found: string; meant: string }) =>
 		say(`A space is missing after the colon in "${short(d.found)}".`, `Write ${short(d.meant)}`),
@@ -223,25 +251,42 @@ export const MESSAGES = {
 	'unclosed-bracket': (d: { open: string; close: string }) =>
 		say(
 			`A bracket ${d.open} opens here, and its ${d.close} is missing or comes after a line that is not set in.`,
-			d.open === '[' ? 'Close it on the same line: rooms: [compare]' : 'Close it on the same line: { at: 0, shape: oval }',
+			d.open === '['
+				? 'Close it on the same line: rooms: [compare]'
+				: 'Close it on the same line: { at: 0, shape: oval }',
 		),
 	'extra-bracket': () =>
-		say('There is a closing bracket too many, or one that nothing opened.', 'Count the brackets: each [ needs one ] and each { needs one }.'),
+		say(
+			'There is a closing bracket too many, or one that nothing opened.',
+			'Count the brackets: each [ needs one ] and each { needs one }.',
+		),
 	'missing-comma': () =>
 		say('Between { and } a comma is missing.', 'Put a comma after each value: { at: 0, shape: oval }'),
 	'bad-backslash': () =>
-		say('A \\ inside double quotes has a meaning of its own.', `Use single quotes for this text: 'one \\ sign', or write \\\\ for one \\`),
+		say(
+			'A \\ inside double quotes has a meaning of its own.',
+			`Use single quotes for this text: 'one \\ sign', or write \\\\ for one \\`,
+		),
 	'second-part': () =>
-		say('A line of three hyphens begins a second part here; only the first is used.', 'Delete the line of hyphens.'),
+		say(
+			'A line of three hyphens begins a second part here; only the first is used.',
+			'Delete the line of hyphens.',
+		),
 	'list-on-line': () =>
-		say('A list cannot begin with a hyphen on the same line as its name.', 'Write the list in brackets, for example sources: [leidy-1865]'),
+		say(
+			'A list cannot begin with a hyphen on the same line as its name.',
+			'Write the list in brackets, for example sources: [leidy-1865]',
+		),
 	'reference-sign': (d: { sign: string }) =>
 		say(
 			`A value begins with ${d.sign}, which would point to another place in the file; that is not used here.`,
 			`If the ${d.sign} belongs to the text, put the text in quotes: title: "${d.sign}Sea lizard"`,
 		),
 	'duplicate-key': (d: { key: string; firstLine: number }) =>
-		say(`"${short(d.key)}" stands here a second time; it is already on line ${d.firstLine}.`, 'Keep one of the two and delete the other.'),
+		say(
+			`"${short(d.key)}" stands here a second time; it is already on line ${d.firstLine}.`,
+			'Keep one of the two and delete the other.',
+		),
 	'line-not-understood': (d: { line: string }) =>
 		say(
 			`This line could not be understood: ${short(d.line)}`,
@@ -252,54 +297,77 @@ export const MESSAGES = {
 			`Everything after the # sign is taken as a note and not shown: ${short(d.text)}`,
 			`If it belongs to the text, put the text in quotes: ${d.key}: ${quoted(short(d.text, 80))}`,
 		),
-	'too-deep': () => say('Values are nested too deep here.', 'Compare the file with the same kind of file of another specimen.'),
+	'too-deep': () =>
+		say(
+			'Values are nested too deep here.',
+			'Compare the file with the same kind of file of another specimen.',
+		),
 	'no-top-lines': (d: { example: string }) =>
 		say(
 			'The file does not begin with a line of three hyphens (---).',
 			`Begin the file with ---, then the short lines (${d.example}), then --- again, then the text.`,
 		),
 	'top-lines-not-closed': () =>
-		say('The second line of three hyphens (---) is missing.', 'Put --- on a line of its own between the short lines and the text.'),
+		say(
+			'The second line of three hyphens (---) is missing.',
+			'Put --- on a line of its own between the short lines and the text.',
+		),
 
 	// Keys
-	'unknown-key': (d: { key: string; meant?: string; known: string[] }) =>
+	'unknown-key': (d: { key: string; meant?: string; value?: string; known: string[] }) =>
 		say(
 			`"${short(d.key)}" is not known here.${d.meant ? ` Did you mean ${d.meant}?` : ''}`,
-			d.meant ? `Write ${exampleFor(d.meant)}` : `Delete the line, or use one of: ${d.known.join(', ')}`,
+			d.meant
+				? `Write ${lineFor(d.meant, d.value)}`
+				: `Delete the line, or use one of: ${d.known.join(', ')}`,
 		),
-	'key-spelling': (d: { key: string; meant: string }) =>
+	'key-spelling': (d: { key: string; meant: string; value?: string }) =>
 		say(
 			`"${short(d.key)}" is written ${d.meant} here: small letters, British spelling, words joined by an underscore.`,
-			`Write ${exampleFor(d.meant)}`,
+			`Write ${lineFor(d.meant, d.value)}`,
 		),
 	'key-in-wrong-place': (d: { key: string; home: string; here: string }) =>
 		say(
-			`"${d.key}" stands under ${d.here || 'the file itself'}, but belongs under ${d.home || 'no other name'}.`,
+			`"${d.key}" does not belong ${d.here ? `under ${d.here}` : 'at the left edge'}, but ${d.home ? `under ${d.home}` : 'there'}.`,
 			d.home
 				? `Move the line below ${d.home}, with two more spaces in front than that line has.`
 				: 'Move the line to the left edge, with no spaces in front.',
 		),
 	'wrong-unit': (d: { key: string; meant: string; measure: string; value?: string }) =>
-		say(`"${d.key}" is in another unit: ${d.measure}: ${d.meant}`, d.value === undefined ? `Write ${exampleFor(d.meant)}` : `Write ${d.meant}: ${d.value}`),
+		say(
+			`"${d.key}" is in another unit: ${d.measure}: ${d.meant}`,
+			d.value === undefined ? `Write ${exampleFor(d.meant)}` : `Write ${d.meant}: ${d.value}`,
+		),
 	'unit-missing': (d: { key: string; meant: string; measure: string; value?: string }) =>
-		say(`"${d.key}" does not say its unit: ${d.measure}: ${d.meant}`, d.value === undefined ? `Write ${exampleFor(d.meant)}` : `Write ${d.meant}: ${d.value}, if that is its unit`),
-	'missing-key': (d: { path: string; key: string; example?: string }) =>
-		say(`${d.key} is missing.`, `Add a line such as ${d.example ?? exampleFor(d.key)}`),
+		say(
+			`"${d.key}" does not say its unit: ${d.measure}: ${d.meant}`,
+			d.value === undefined
+				? `Write ${exampleFor(d.meant)}`
+				: `Write ${d.meant}: ${d.value}, if that is its unit`,
+		),
+	'missing-key': (d: { path: string; key: string }) =>
+		say(`${d.key} is missing.`, `Add a line such as ${exampleAt(d.path)}`),
 
 	// Values
 	'empty-value': (d: { path: string }) =>
-		say(`${nameOf(d.path)} has no value.`, `Write one, for example ${exampleFor(lastKey(d.path))}`),
+		say(`${nameOf(d.path)} has no value.`, `Write one, for example ${exampleAt(d.path)}`),
 	'decimal-comma': (d: Found & { meant: string }) =>
-		say(`"${d.found}" has a decimal comma; numbers have a decimal point here.`, `Write ${lastKey(d.path)}: ${d.meant}`),
+		say(
+			`"${d.found}" has a decimal comma; numbers have a decimal point here.`,
+			`Write ${lastKey(d.path)}: ${d.meant}`,
+		),
 	'number-with-unit': (d: Found & { meant?: string; unit?: string }) =>
 		say(
 			`"${short(d.found)}" has a unit in it; the value is a number alone${d.unit ? `, and ${d.unit} is in its name` : ''}.`,
-			d.meant ? `Write ${lastKey(d.path)}: ${d.meant}` : `Write ${exampleFor(lastKey(d.path))}`,
+			d.meant ? `Write ${lastKey(d.path)}: ${d.meant}` : `Write ${exampleAt(d.path)}`,
 		),
 	'number-in-quotes': (d: Found) =>
-		say(`"${d.found}" is in quotes, which makes it a text; a number is expected.`, `Write ${lastKey(d.path)}: ${d.found.trim()}`),
+		say(
+			`"${d.found}" is in quotes, which makes it a text; a number is expected.`,
+			`Write ${lastKey(d.path)}: ${d.found.trim()}`,
+		),
 	'not-a-number': (d: Found) =>
-		say(`A number is expected here, but "${short(d.found)}" was found.`, `Write ${exampleFor(lastKey(d.path))}`),
+		say(`A number is expected here, but "${short(d.found)}" was found.`, `Write ${exampleAt(d.path)}`),
 	'not-whole': (d: Found & { meant: string }) =>
 		say(`A whole number is expected here, but ${d.found} was found.`, `Write ${lastKey(d.path)}: ${d.meant}`),
 	'out-of-range': (d: Found & { min?: number; max?: number }) => {
@@ -317,7 +385,7 @@ export const MESSAGES = {
 	'not-yes-no': (d: Found & { meant?: boolean }) =>
 		say(
 			`true or false is expected here, but "${short(d.found)}" was found.`,
-			d.meant === undefined ? `Write ${exampleFor(lastKey(d.path))}` : `Write ${lastKey(d.path)}: ${d.meant}`,
+			d.meant === undefined ? `Write ${exampleAt(d.path)}` : `Write ${lastKey(d.path)}: ${d.meant}`,
 		),
 	'text-needs-quotes': (d: Found) =>
 		say(
@@ -325,20 +393,26 @@ export const MESSAGES = {
 			`Put it in quotes: ${lastKey(d.path)}: "${short(d.found)}"`,
 		),
 	'not-one-text': (d: { path: string }) =>
-		say(`A single text is expected for ${nameOf(d.path)}, but several values were found.`, `Write ${exampleFor(lastKey(d.path))}`),
+		say(
+			`A single text is expected for ${nameOf(d.path)}, but several values were found.`,
+			`Write ${exampleAt(d.path)}`,
+		),
 	'not-a-list': (d: Found) =>
 		say(
 			`A list is expected for ${nameOf(d.path)}, but a single value was found.`,
-			`Put it in brackets, for example ${exampleFor(lastKey(d.path))}`,
+			`Put it in brackets, for example ${exampleAt(d.path)}`,
 		),
 	'list-empty': (d: { path: string }) =>
-		say(`The list ${nameOf(d.path)} is empty; it needs one entry at least.`, `Write ${exampleFor(lastKey(d.path))}`),
+		say(`The list ${nameOf(d.path)} is empty; it needs one entry at least.`, `Write ${exampleAt(d.path)}`),
 	'not-fields': (d: { path: string; example: string }) =>
-		say(`Lines of the form "name: value" are expected for ${nameOf(d.path)}.`, `Write them like this: ${d.example}`),
+		say(
+			`Lines of the form "name: value" are expected for ${nameOf(d.path)}.`,
+			`Write them like this: ${d.example}`,
+		),
 	'wrong-choice': (d: Found & { choices: string[]; meant?: string }) =>
 		say(
 			`"${short(d.found)}" is not possible for ${lastKey(d.path)}: it is ${list(d.choices)}.`,
-			d.meant ? `Did you mean ${lastKey(d.path)}: ${d.meant}?` : `Write ${exampleFor(lastKey(d.path))}`,
+			d.meant ? `Did you mean ${lastKey(d.path)}: ${d.meant}?` : `Write ${exampleAt(d.path)}`,
 		),
 	'not-a-side': (d: Found & { meant?: string }) =>
 		say(
@@ -361,7 +435,10 @@ export const MESSAGES = {
 			`Write ${d.meant ? `licence: ${d.meant}` : `the http address to its last slash: ${exampleFor('licence')}`}`,
 		),
 	'bad-doi': (d: { found: string; meant?: string }) =>
-		say(`"${short(d.found)}" is not a DOI; a DOI begins with 10.`, `Write ${d.meant ? `doi: ${d.meant}` : exampleFor('doi')}`),
+		say(
+			`"${short(d.found)}" is not a DOI; a DOI begins with 10.`,
+			`Write ${d.meant ? `doi: ${d.meant}` : exampleFor('doi')}`,
+		),
 	'ages-swapped': (d: { oldest: number; youngest: number }) =>
 		say(
 			`The youngest age (${d.youngest}) is older than the oldest (${d.oldest}); ages are millions of years ago.`,
@@ -417,7 +494,10 @@ export const MESSAGES = {
 	'bed-for-living': (d: { group: string }) =>
 		say(`${d.group} lives today, so its teeth have no bed.`, 'Delete the line that begins with bed:'),
 	'bed-missing': (d: { group: string }) =>
-		say(`${d.group} is extinct, but no bed is given; the screen will not say how old this is.`, 'Add a line such as bed: upper-marl'),
+		say(
+			`${d.group} is extinct, but no bed is given; the screen will not say how old this is.`,
+			'Add a line such as bed: upper-marl',
+		),
 	'missing-scan': (d: { found: string; folder: string; meant?: string }) =>
 		say(
 			`The scan ${short(d.found)} is not in ${d.folder}.${d.meant ? ` Did you mean ${d.meant}?` : ''}`,
@@ -433,25 +513,34 @@ export const MESSAGES = {
 			`"${short(d.found)}" is not a plain file name; the scan lies beside specimen.yaml.`,
 			`Copy the scan into the specimen's folder and write file: ${d.name}`,
 		),
-	'empty-scan': (d: { found: string }) => say(`The scan ${d.found} has no bytes in it.`, 'Copy it again from where it was made.'),
+	'empty-scan': (d: { found: string }) =>
+		say(`The scan ${d.found} has no bytes in it.`, 'Copy it again from where it was made.'),
 	'shape-missing': () =>
 		say(
 			'The shape is neither a model nor a scan; one of them is needed.',
 			'Add under shape: either model: with its numbers, or scan: { file: scan.stl, units: mm }',
 		),
 	'shape-both': () =>
-		say('The shape has both a model and a scan; only one can be shown.', 'Delete one of the two, or put a # before each of its lines.'),
+		say(
+			'The shape has both a model and a scan; only one can be shown.',
+			'Delete one of the two, or put a # before each of its lines.',
+		),
 	'feature-without-name': (d: { id: string; shown: string }) =>
 		say(
 			`The feature "${d.id}" of specimen.yaml has no name here, so it is not marked on the tooth.`,
 			`Add under features: ${d.id}: ${d.shown}`,
 		),
 	'feature-not-translated': (d: { id: string; shown: string; language: string }) =>
-		say(`The feature "${d.id}" has no name here; visitors see it in ${d.language}.`, `Add its translation under features: ${d.id}: ${d.shown}`),
+		say(
+			`The feature "${d.id}" has no name here; visitors see it in ${d.language}.`,
+			`Add its translation under features: ${d.id}: ${d.shown}`,
+		),
 	'name-without-feature': (d: { id: string; meant?: string }) =>
 		say(
 			`specimen.yaml marks no feature "${short(d.id)}", so this name is not shown.${d.meant ? ` Did you mean ${d.meant}?` : ''}`,
-			d.meant ? `Write ${d.meant} in place of ${short(d.id)}.` : `Delete the line, or add to specimen.yaml: - { id: ${short(d.id)}, at: 0.6, where: distal }`,
+			d.meant
+				? `Write ${d.meant} in place of ${short(d.id)}.`
+				: `Delete the line, or add to specimen.yaml: - { id: ${short(d.id)}, at: 0.6, where: distal }`,
 		),
 
 	// Words for visitors
@@ -461,30 +550,58 @@ export const MESSAGES = {
 			`Add a line such as ${exampleFor('alt')}`,
 		),
 	'alt-repeats-title': () =>
-		say('alt says the same as the title; it should say what can be seen.', `Describe shape and colour, for example ${exampleFor('alt')}`),
+		say(
+			'alt says the same as the title; it should say what can be seen.',
+			`Describe shape and colour, for example ${exampleFor('alt')}`,
+		),
 	'long-sentence': (d: { words: number; most: number; begins: string }) =>
-		say(`This sentence has ${d.words} words; ${d.most} is the most that visitors read with ease: ${d.begins}`, 'Make two sentences of it.'),
+		say(
+			`This sentence has ${d.words} words; ${d.most} is the most that visitors read with ease: ${d.begins}`,
+			'Make two sentences of it.',
+		),
 	'long-label': (d: { words: number; most: number }) =>
-		say(`The text has ${d.words} words; ${d.most} is the most that visitors read while standing.`, 'Leave out what the tooth itself shows.'),
+		say(
+			`The text has ${d.words} words; ${d.most} is the most that visitors read while standing.`,
+			'Leave out what the tooth itself shows.',
+		),
 	'picture-left-out': () =>
-		say('Pictures in the text are not shown: the tooth itself is the picture.', 'Delete the part that looks like ![words](address)'),
+		say(
+			'Pictures in the text are not shown: the tooth itself is the picture.',
+			'Delete the part that looks like ![words](address)',
+		),
 	'code-shown-as-text': (d: { found: string }) =>
-		say(`${short(d.found, 30)} would be shown letter by letter; only Markdown is understood here.`, 'Use *stars* for italics and **two stars** for bold.'),
+		say(
+			`${short(d.found, 30)} would be shown letter by letter; only Markdown is understood here.`,
+			'Use *stars* for italics and **two stars** for bold.',
+		),
 	'text-not-shown': () =>
-		say('The text below the short lines is not shown for this kind of file.', 'Move what matters into the line short: and delete the rest.'),
+		say(
+			'The text below the short lines is not shown for this kind of file.',
+			'Move what matters into the line short: and delete the rest.',
+		),
 	'bad-message': (d: { found: string; why: string }) =>
-		say(`The braces in this text do not fit together: ${d.why}.`, `Write each filler in its own pair of braces, for example "{count} teeth". Found: ${short(d.found, 80)}`),
+		say(
+			`The braces in this text do not fit together: ${d.why}.`,
+			`Write each filler in its own pair of braces, for example "{count} teeth". Found: ${short(d.found, 80)}`,
+		),
 	'placeholder-mismatch': (d: { missing: string[]; extra: string[]; language: string }) =>
 		say(
 			`The fillers in braces are not those of the ${d.language} text:${d.missing.length ? ` ${d.missing.join(', ')} is missing` : ''}${d.missing.length && d.extra.length ? ';' : ''}${d.extra.length ? ` ${d.extra.join(', ')} is not known there` : ''}. The ${d.language} text is shown instead.`,
-			d.missing.length ? `Keep ${d.missing.join(' and ')} exactly as in the ${d.language} text.` : `Take out ${d.extra.join(' and ')}.`,
+			d.missing.length
+				? `Keep ${d.missing.join(' and ')} exactly as in the ${d.language} text.`
+				: `Take out ${d.extra.join(' and ')}.`,
 		),
 	'text-not-translated': (d: { key: string; language: string; shown: string }) =>
-		say(`"${d.key}" is not translated; visitors see the ${d.language} text.`, `Add a line ${d.key}: with the translation of "${short(d.shown)}"`),
+		say(
+			`"${d.key}" is not translated; visitors see the ${d.language} text.`,
+			`Add a line ${d.key}: with the translation of "${short(d.shown)}"`,
+		),
 	'text-not-used': (d: { key: string; meant?: string; file: string }) =>
 		say(
 			`"${short(d.key)}" does not stand in ${d.file}, so it is not shown.${d.meant ? ` Did you mean ${d.meant}?` : ''}`,
-			d.meant ? `Write ${d.meant} in place of ${short(d.key)}.` : `Delete the line, or add it to ${d.file} first.`,
+			d.meant
+				? `Write ${d.meant} in place of ${short(d.key)}.`
+				: `Delete the line, or add it to ${d.file} first.`,
 		),
 
 	// Shapes that cannot be made
@@ -506,7 +623,7 @@ export const MESSAGES = {
 	'ridge-too-tall': (d: { path: string; found?: number; max?: number }) =>
 		say(
 			`${lastKey(d.path)} is ${d.found === undefined ? 'too great' : number(d.found)}: ridges or edges would run into each other${d.max === undefined ? '' : `; ${atMost(d.max)} is the most here`}.`,
-			`Make it smaller, for example ${d.max === undefined ? exampleFor(lastKey(d.path)) : `${lastKey(d.path)}: ${atMost(d.max)}`}`,
+			`Make it smaller, for example ${d.max === undefined ? exampleAt(d.path) : `${lastKey(d.path)}: ${atMost(d.max)}`}`,
 		),
 	'pulp-breaks-out': (d: { found?: number; max?: number }) =>
 		say(
@@ -514,7 +631,10 @@ export const MESSAGES = {
 			`Make the cavity lower or narrower${d.max === undefined ? ', for example pulp: { height_mm: 6, opening: 0.5 }' : `: ${atMost(d.max)} is the most here`}`,
 		),
 	'sections-empty': () =>
-		say('The list of sections is empty; the crown needs one at least.', 'Write sections: [{ at: 0, shape: oval }]'),
+		say(
+			'The list of sections is empty; the crown needs one at least.',
+			'Write sections: [{ at: 0, shape: oval }]',
+		),
 	'shape-not-closed': () =>
 		say(
 			'The numbers of the model do not give a closed tooth.',

@@ -25,21 +25,33 @@ export function proseFindings(body: string, linesBefore: number, language: strin
 			const first = text.split('\n', 1)[0].slice(0, 40);
 			if (words > MOST_WORDS_IN_SENTENCE) {
 				findings.push(
-					finding('long-sentence', place(line, first), '', { words, most: MOST_WORDS_IN_SENTENCE, begins: firstWords(text) }),
+					finding('long-sentence', place(line, first), '', {
+						words,
+						most: MOST_WORDS_IN_SENTENCE,
+						begins: firstWords(text),
+					}),
 				);
 			}
 		}
 		const picture = /!\[[^\]]*\]\([^)]*\)/.exec(block.content);
-		if (picture) findings.push(finding('picture-left-out', place(lineOf(block, picture.index), picture[0]), '', null));
+		if (picture)
+			findings.push(finding('picture-left-out', place(lineOf(block, picture.index), picture[0]), '', null));
 		const code = /<\/?[a-z][^>\n]*>/i.exec(block.content);
 		if (code && !/^<(https?:|mailto:)/i.test(code[0])) {
-			findings.push(finding('code-shown-as-text', place(lineOf(block, code.index), code[0]), '', { found: code[0] }));
+			findings.push(
+				finding('code-shown-as-text', place(lineOf(block, code.index), code[0]), '', { found: code[0] }),
+			);
 		}
 	}
 	const most = language === 'en' ? MOST_WORDS_IN_LABEL.en : MOST_WORDS_IN_LABEL.other;
 	if (total > most) {
-		const first = Math.max(0, source.findIndex((line) => line.trim() !== ''));
-		findings.push(finding('long-label', { line: first + linesBefore + 1, column: 1 }, '', { words: total, most }));
+		const first = Math.max(
+			0,
+			source.findIndex((line) => line.trim() !== ''),
+		);
+		findings.push(
+			finding('long-label', { line: first + linesBefore + 1, column: 1 }, '', { words: total, most }),
+		);
 	}
 	return findings;
 }

@@ -18,7 +18,11 @@ export function readMarkdownFile(text: string, example: string): MarkdownFile | 
 		return { findings: [finding('no-top-lines', { line: open + 1, column: 1 }, '', { example })] };
 	}
 	const close = lines.findIndex((line, i) => i > open && /^---\s*$/.test(line));
-	if (close < 0) return { findings: [finding('top-lines-not-closed', { line: open + 1, column: 1 }, '', null)] };
-	const top = readYaml(lines.slice(open + 1, close).join('\n'), { linesBefore: open + 1, wordsForVisitors: true });
+	if (close < 0)
+		return { findings: [finding('top-lines-not-closed', { line: open + 1, column: 1 }, '', null)] };
+	const top = readYaml(lines.slice(open + 1, close).join('\n'), {
+		linesBefore: open + 1,
+		wordsForVisitors: true,
+	});
 	return { top, body: lines.slice(close + 1).join('\n'), bodyLine: close + 1, findings: top.findings };
 }

@@ -50,12 +50,11 @@ export function readYaml(text: string, options: YamlOptions = {}): YamlResult {
 	};
 
 	const findings: Finding[] = [];
-	const lines = new Set<number>();
 	for (const error of [...document.errors, ...document.warnings]) {
+		// what follows the first error mostly follows from it; tabs alone are each a mistake of their own
+		if (findings.length > 0 && (findings[0].id !== 'tab-indent' || error.code !== 'TAB_AS_INDENT')) continue;
 		const found = yamlProblem(error, text, document.contents, placeOf);
-		if (lines.has(found.line)) continue;
-		lines.add(found.line);
-		findings.push(found);
+		if (found.line !== findings.at(-1)?.line) findings.push(found);
 	}
 	// after such an error the rest of the values may stand in the wrong place
 	if (findings.length > 0) return { value: undefined, places: new Map(), findings };
@@ -93,13 +92,19 @@ export function readYaml(text: string, options: YamlOptions = {}): YamlResult {
 				if (hash >= 0 && hash < range[2] && /\S/.test(text[hash + 1] ?? '')) {
 					const name = String(path[path.length - 1] ?? 'title');
 					findings.push(
-						finding('hash-cuts-text', placeOf(hash), at, { key: name, text: `${node.value} #${node.comment}` }),
+						finding('hash-cuts-text', placeOf(hash), at, {
+							key: name,
+							text: `${node.value} #${node.comment}`,
+						}),
 					);
 				}
 			}
 			return typeof node.value === 'bigint' ? Number(node.value) : node.value;
 		}
-		if (isSeq(node)) return node.items.map((item, i) => walk(item, [...path, i], placeOf((item as Node)?.range?.[0] ?? range![0])));
+		if (isSeq(node))
+			return node.items.map((item, i) =>
+				walk(item, [...path, i], placeOf((item as Node)?.range?.[0] ?? range![0])),
+			);
 		if (isMap(node)) {
 			const value: Record<string, unknown> = Object.create(null);
 			for (const pair of node.items) {
@@ -115,12 +120,17 @@ export function readYaml(text: string, options: YamlOptions = {}): YamlResult {
 					);
 					continue;
 				}
-				const name = isNumberLike(keyNode.value) ? (keyNode.source ?? String(keyNode.value)) : String(keyNode.value);
+				const name = isNumberLike(keyNode.value)
+					? (keyNode.source ?? String(keyNode.value))
+					: String(keyNode.value);
 				const keyPath = [...path, name];
 				const first = places.get(fieldPath(keyPath));
 				if (Object.hasOwn(value, name) || name === '__proto__') {
 					findings.push(
-						finding('duplicate-key', keyPlace, fieldPath(keyPath), { key: name, firstLine: first?.key.line ?? keyPlace.line }),
+						finding('duplicate-key', keyPlace, fieldPath(keyPath), {
+							key: name,
+							firstLine: first?.key.line ?? keyPlace.line,
+						}),
 					);
 					continue;
 				}
@@ -161,7 +171,8 @@ function tooDeep(text: string): Place | null {
 	let lineStart = 0;
 	for (let i = 0; i < text.length; i++) {
 		const c = text[i];
-		if (i === lineStart && /^(?:[ \t]|[-?:](?=[ \t])){200}/.test(text.slice(i, i + 201))) return { line, column: 1 };
+		if (i === lineStart && /^(?:[ \t]|[-?:](?=[ \t])){200}/.test(text.slice(i, i + 201)))
+			return { line, column: 1 };
 		if (c === '\n') {
 			line++;
 			lineStart = i + 1;

@@ -15,7 +15,12 @@ const ALLOWED_TAGS = ['p', 'br', 'em', 'strong', 'ul', 'ol', 'li', 'h3', 'h4', '
 /** Addresses that are worth reading aloud; any other (`javascript:` and the like) is left out. */
 const SHOWN_ADDRESS = /^(https?:\/\/|mailto:)/i;
 
-const markdown = new MarkdownIt('commonmark', { html: false, linkify: false, typographer: false, maxNesting: 20 });
+const markdown = new MarkdownIt('commonmark', {
+	html: false,
+	linkify: false,
+	typographer: false,
+	maxNesting: 20,
+});
 // every link is taken apart below, so none has to be refused and shown in brackets
 markdown.validateLink = () => true;
 markdown.normalizeLink = (url) => url;
@@ -26,7 +31,8 @@ markdown.renderer.rules.link_close = (tokens, index) => {
 };
 markdown.renderer.rules.image = () => '';
 markdown.renderer.rules.code_inline = (tokens, index) => markdown.utils.escapeHtml(tokens[index].content);
-const codeBlock = (tokens: Token[], index: number) => `<p>${markdown.utils.escapeHtml(tokens[index].content.trim())}</p>\n`;
+const codeBlock = (tokens: Token[], index: number) =>
+	`<p>${markdown.utils.escapeHtml(tokens[index].content.trim())}</p>\n`;
 markdown.renderer.rules.code_block = codeBlock;
 markdown.renderer.rules.fence = codeBlock;
 markdown.renderer.rules.hr = () => '';
@@ -77,7 +83,9 @@ function addressAfter(tokens: Token[], close: number): string | null {
 		if (tokens[i].type !== 'link_open') continue;
 		const address = String(tokens[i].attrGet('href') ?? '');
 		const words = tokens.slice(i + 1, close).map((token) => token.content);
-		return SHOWN_ADDRESS.test(address) && words.join('') !== address.replace(/^mailto:/i, '') ? address : null;
+		return SHOWN_ADDRESS.test(address) && words.join('') !== address.replace(/^mailto:/i, '')
+			? address
+			: null;
 	}
 	return null;
 }

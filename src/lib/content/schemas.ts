@@ -7,7 +7,8 @@ import { CERTAINTIES, PARTS, PRESERVATIONS, ROOMS, SOURCE_TAGS } from './exhibit
 export const ID_PATTERN = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 
 /** Every key known, none more; the result has the keys of code. */
-const fields = <T extends z.ZodRawShape>(shape: T) => z.strictObject(shape).transform((value) => camelKeys(value));
+const fields = <T extends z.ZodRawShape>(shape: T) =>
+	z.strictObject(shape).transform((value) => camelKeys(value));
 
 const text = z.string().trim().min(1);
 const id = z.string().regex(ID_PATTERN);

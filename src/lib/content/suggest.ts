@@ -5,7 +5,9 @@ export function suggest(found: string, known: readonly string[]): string | undef
 	if (known.length === 0 || found.length > 200) return undefined;
 	const wanted = found.toLowerCase();
 	const nearest = closest(wanted, known as string[]);
-	const allowed = Math.max(1, Math.min(4, Math.floor(Math.max(wanted.length, nearest.length) / 3)));
+	const allowed = Math.min(4, Math.ceil(Math.min(wanted.length, nearest.length) / 3));
 	if (distance(wanted, nearest) <= allowed) return nearest;
-	return known.find((word) => wanted.length > 3 && (word.startsWith(wanted) || wanted.startsWith(`${word}_`)));
+	return known.find(
+		(word) => wanted.length > 3 && (word.startsWith(wanted) || wanted.startsWith(`${word}_`)),
+	);
 }

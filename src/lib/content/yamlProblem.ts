@@ -21,7 +21,10 @@ export function yamlProblem(
 		const nospace = /^\s*(?:- )?([\w-]+):(\S.*)$/.exec(line);
 		if (nospace && !/^\s*(?:- )?[\w-]+: /.test(line)) {
 			const start = { ...at, column: line.indexOf(nospace[1]) + 1 };
-			return finding('missing-space', start, '', { found: lineText, meant: `${nospace[1]}: ${nospace[2].trim()}` });
+			return finding('missing-space', start, '', {
+				found: lineText,
+				meant: `${nospace[1]}: ${nospace[2].trim()}`,
+			});
 		}
 		if (!/:(\s|$)/.test(line) && lineText && !lineText.startsWith('-')) {
 			return finding('missing-colon', { ...at, column: line.length - line.trimStart().length + 1 }, '', {
@@ -64,12 +67,18 @@ export function yamlProblem(
 				const value = line.slice(line.indexOf(':') + 1).trim();
 				if (/^["']/.test(value)) return finding('text-after-quote', at, '', { line: value });
 				if (/^[*{[]/.test(value)) {
-					return finding('special-sign', valuePlace(line, at), '', { sign: value[0], line: quotedLine(key, value) });
+					return finding('special-sign', valuePlace(line, at), '', {
+						sign: value[0],
+						line: quotedLine(key, value),
+					});
 				}
 			}
 			if (/^[>|]/.test(line.slice(line.indexOf(':') + 1).trim())) {
 				const value = line.slice(line.indexOf(':') + 1).trim();
-				return finding('special-sign', valuePlace(line, at), '', { sign: value[0], line: quotedLine(key, value) });
+				return finding('special-sign', valuePlace(line, at), '', {
+					sign: value[0],
+					line: quotedLine(key, value),
+				});
 			}
 			return plain();
 		}
@@ -107,7 +116,12 @@ function unclosedQuote(
 	const quote = message.includes('"') ? '"' : "'";
 	let start = -1;
 	visit(contents as Node, (_key, node) => {
-		if (isScalar(node) && String(node.type).startsWith('QUOTE') && node.range && node.range[1] >= offset - 1) {
+		if (
+			isScalar(node) &&
+			String(node.type).startsWith('QUOTE') &&
+			node.range &&
+			node.range[1] >= offset - 1
+		) {
 			start = node.range[0];
 		}
 	});
@@ -115,13 +129,19 @@ function unclosedQuote(
 }
 
 /** The same for brackets: look back for the one that is still open. */
-function unclosedBracket(message: string, text: string, offset: number, placeOf: (offset: number) => Place): Finding {
+function unclosedBracket(
+	message: string,
+	text: string,
+	offset: number,
+	placeOf: (offset: number) => Place,
+): Finding {
 	const close = /\]/.test(message) ? ']' : '}';
 	const open = close === ']' ? '[' : '{';
 	let depth = 0;
 	for (let i = offset - 1; i >= 0; i--) {
 		if (text[i] === close) depth++;
-		else if (text[i] === open && depth-- === 0) return finding('unclosed-bracket', placeOf(i), '', { open, close });
+		else if (text[i] === open && depth-- === 0)
+			return finding('unclosed-bracket', placeOf(i), '', { open, close });
 	}
 	return finding('unclosed-bracket', placeOf(offset), '', { open, close });
 }
