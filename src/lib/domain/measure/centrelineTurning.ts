@@ -1,61 +1,135 @@
-/** Solves the 4x4 normal equations of a cubic through (t, value) pairs; coefficients c0 + c1 t + c2 t^2 + c3 t^3. */
-function cubicFit(t: Float64Array, value: Float64Array): Float64Array {
-	const m = Array.from({ length: 4 }, () => new Float64Array(5));
-	for (let i = 0; i < t.length; i++) {
-		const powers = [1, t[i], t[i] ** 2, t[i] ** 3];
-		for (let a = 0; a < 4; a++) {
-			for (let b = 0; b < 4; b++) m[a][b] += powers[a] * powers[b];
-			m[a][4] += powers[a] * value[i];
-		}
-	}
-	for (let i = 0; i < 4; i++) {
-		let pivot = i;
-		for (let k = i + 1; k < 4; k++) if (Math.abs(m[k][i]) > Math.abs(m[pivot][i])) pivot = k;
-		[m[i], m[pivot]] = [m[pivot], m[i]];
-		for (let k = 0; k < 4; k++) {
-			if (k === i) continue;
-			const f = m[k][i] / m[i][i];
-			for (let c = i; c < 5; c++) m[k][c] -= f * m[i][c];
-		}
-	}
-	return Float64Array.from(m, (row, i) => row[4] / row[i]);
-}
+import { planeFrame } from '../mesh/planeFrame';
+import { polygonMoments } from '../mesh/polygonMoments';
+import { section, type PlaneFrame, type Section } from '../mesh/section';
+import type { TriMesh } from '../mesh/triMesh';
+import { vec3, type Vec3 } from '../vec3';
+
+/** stations of the centreline, fractions of axial height */
+const STATIONS = [0.06, 0.14, 0.22, 0.3, 0.38, 0.46, 0.54, 0.62, 0.7, 0.78, 0.85, 0.91] as const;
+const FEWEST = 7;
+const ROUNDS = 3;
+const DEGREE = 4;
+/** last part of the line, by which its end is judged */
+const LATE = 0.3;
 
 /**
- * Total turning of a centreline, degrees: the angles between successive directions of the smooth curve (a cubic in
- * height on either side) through the sections' centres, added up from the lowest to the highest.
+ * Total turning of the crown's centreline from base to apex, degrees; null when too few sections have an outline.
  *
- * @param heights mm above the base, rising, at least 5
- * @param centres u, v pairs of the sections' centres, mm
+ * The centres of sections parallel to the base give a first line. Then every section is cut anew across the line itself,
+ * because the middle of an oblique cut lies beside the axis of a tapering body. The turning is the sum of
+ * the angles between successive directions of a smooth curve (a quartic in arc length) through the centres.
  */
-export function centrelineTurning(heights: Float64Array, centres: Float64Array): number {
-	const n = heights.length;
-	const top = heights[n - 1];
-	const t = heights.map((h) => h / top);
-	const u = cubicFit(
-		t,
-		Float64Array.from(heights, (_, i) => centres[i * 2]),
-	);
-	const v = cubicFit(
-		t,
-		Float64Array.from(heights, (_, i) => centres[i * 2 + 1]),
-	);
-	const slope = (c: Float64Array, at: number): number => (c[1] + 2 * c[2] * at + 3 * c[3] * at * at) / top;
-	let total = 0;
-	let px = 0;
-	let py = 0;
-	const steps = 64;
-	for (let i = 0; i <= steps; i++) {
-		const at = t[0] + ((1 - t[0]) * i) / steps;
-		const x = slope(u, at);
-		const y = slope(v, at);
-		if (i > 0) {
-			// angle between (px, py, 1) and (x, y, 1) by its sine and cosine, exact for small turns too
-			const cross = Math.hypot(py - y, x - px, px * y - py * x);
-			total += Math.atan2(cross, px * x + py * y + 1);
-		}
-		px = x;
-		py = y;
+export function centrelineTurning(
+	mesh: TriMesh,
+	base: PlaneFrame,
+	apex: Vec3,
+	heights: Float64Array,
+): number | null {
+	const height = vec3.dot(vec3.subtract(apex, base.origin), base.normal);
+	let centres: Vec3[] = [];
+	for (const at of STATIONS) {
+		const plane = { ...base, origin: vec3.add(base.origin, vec3.scale(base.normal, at * height)) };
+		const centre = centreOf(section(mesh, base, at * height, heights), plane);
+		if (centre) centres.push(centre);
 	}
-	return (total * 180) / Math.PI;
+	if (centres.length < FEWEST) return null;
+	let curve = smoothCurve(centres);
+	for (let round = 0; round < ROUNDS; round++) {
+		const next: Vec3[] = [];
+		centres.forEach((centre, i) => {
+			const plane = planeFrame(centre, curve.direction(curve.at[i]));
+			const found = centreOf(section(mesh, plane, 0), plane);
+			// a cut that left the crown, through its base or root, says nothing
+			if (found && vec3.distance(found, centre) < height * 0.1) next.push(found);
+		});
+		if (next.length < FEWEST) break;
+		centres = next;
+		curve = smoothCurve(centres);
+	}
+	const length = curve.at[curve.at.length - 1];
+	const steps = 48;
+	let total = 0;
+	let late = 0;
+	let before = curve.direction(0);
+	for (let i = 1; i <= steps; i++) {
+		const now = curve.direction((length * i) / steps);
+		const turn = Math.atan2(vec3.norm(vec3.cross(before, now)), vec3.dot(before, now));
+		total += turn;
+		if (i > steps * (1 - LATE)) late += turn;
+		before = now;
+	}
+	// from the last section to the apex the line goes on turning as in its last part
+	const rest = vec3.distance(centres[centres.length - 1], apex) / (length * LATE);
+	return ((total + late * rest) * 180) / Math.PI;
+}
+
+/** Centre of the outer loop nearest to the plane's origin, in space. */
+function centreOf(loops: Section, plane: PlaneFrame): Vec3 | null {
+	let best: readonly [number, number] | null = null;
+	let nearest = Infinity;
+	for (const loop of loops) {
+		if (loop.hole || loop.area < (loops[0].area || 0) * 0.01) continue;
+		const { centroid } = polygonMoments(loop.points);
+		const d = Math.hypot(centroid[0], centroid[1]);
+		if (d >= nearest) continue;
+		nearest = d;
+		best = centroid;
+	}
+	if (!best) return null;
+	return vec3.add(plane.origin, vec3.add(vec3.scale(plane.u, best[0]), vec3.scale(plane.v, best[1])));
+}
+
+interface SmoothCurve {
+	/** arc length of each point from the first */
+	at: Float64Array;
+	/** unit direction at an arc length */
+	direction(s: number): Vec3;
+}
+
+function smoothCurve(points: Vec3[]): SmoothCurve {
+	const at = new Float64Array(points.length);
+	for (let i = 1; i < points.length; i++) at[i] = at[i - 1] + vec3.distance(points[i], points[i - 1]);
+	const length = at[at.length - 1] || 1;
+	const t = at.map((s) => s / length);
+	const [x, y, z] = [0, 1, 2].map((k) =>
+		polynomialFit(
+			t,
+			Float64Array.from(points, (p) => p[k]),
+		),
+	);
+	const slope = (c: Float64Array, s: number): number => {
+		let sum = 0;
+		for (let k = DEGREE; k > 0; k--) sum = sum * s + k * c[k];
+		return sum;
+	};
+	return {
+		at,
+		direction(s) {
+			const d: Vec3 = [slope(x, s / length), slope(y, s / length), slope(z, s / length)];
+			return vec3.norm(d) > 0 ? vec3.normalise(d) : [0, 1, 0];
+		},
+	};
+}
+
+/** Least squares polynomial, lowest power first, by the normal equations (t within 0 .. 1, so they are sound). */
+function polynomialFit(t: Float64Array, value: Float64Array): Float64Array {
+	const n = DEGREE + 1;
+	const m = Array.from({ length: n }, () => new Float64Array(n + 1));
+	for (let i = 0; i < t.length; i++) {
+		for (let a = 0; a < n; a++) {
+			for (let b = 0; b < n; b++) m[a][b] += t[i] ** (a + b);
+			m[a][n] += t[i] ** a * value[i];
+		}
+	}
+	for (let i = 0; i < n; i++) {
+		let pivot = i;
+		for (let k = i + 1; k < n; k++) if (Math.abs(m[k][i]) > Math.abs(m[pivot][i])) pivot = k;
+		[m[i], m[pivot]] = [m[pivot], m[i]];
+		for (let k = 0; k < n; k++) {
+			if (k === i) continue;
+			const f = m[k][i] / m[i][i];
+			for (let c = i; c <= n; c++) m[k][c] -= f * m[i][c];
+		}
+	}
+	return Float64Array.from(m, (row, i) => row[n] / row[i]);
 }

@@ -5,6 +5,7 @@ import { sampleTriangles } from '../mesh/sampleTriangles';
 import { polygonArea } from '../mesh/polygonArea';
 import { principalAxes, type PrincipalAxes } from '../mesh/principalAxes';
 import type { PlaneFrame } from '../mesh/section';
+import { surfaceArea } from '../mesh/surfaceArea';
 import type { Topology } from '../mesh/topology';
 import type { TriMesh } from '../mesh/triMesh';
 import { vec3, type Vec3 } from '../vec3';
@@ -29,6 +30,11 @@ interface Candidate {
 const GRID = 48;
 /** flat ends smaller than this share of the piece's shadow along them are not the crown's base */
 const LEAST_SHARE = 0.15;
+/** least variance of the surface along the normal of its base, over that along the longest axis */
+const LEAST_VARIANCE = 0.2;
+const MOST_OF_IT = 0.6;
+/** least share of its convex outline that a flat end must fill: the rim round a wide pulp opening is thin */
+const LEAST_FILLED = 0.08;
 /** share of the longest extent that a flat end may depart from its plane */
 const FLAT = 0.004;
 /** squared cosine of the angle within which a triangle faces along a flat end (20 degrees: noise tilts small ones) */
@@ -48,14 +54,15 @@ export function findBase(mesh: TriMesh, topology: Topology): FoundBase | null {
 	const size = extentAlong(mesh, axes.axes[0]).size;
 	if (!(size > 0)) return null;
 	const rough = sampleTriangles(mesh, ENOUGH_TRIANGLES);
-	const scene: Scene = { mesh: rough, normals: faceNormals(rough), axes, size };
+	const least = rough === mesh ? 0 : surfaceArea(mesh) / ENOUGH_TRIANGLES;
+	const scene: Scene = { mesh: rough, normals: faceNormals(rough), axes, size, least };
 	let best: Candidate | null = null;
 	for (const candidate of [...cutEnds(scene), ...rims(scene, mesh, topology)]) {
 		if (!best || candidate.score > best.score) best = candidate;
 	}
 	if (!best) return bluntEnd(mesh, axes);
 	if (best.kind === 'cut' && rough !== mesh) {
-		const full: Scene = { mesh, normals: faceNormals(mesh), axes, size };
+		const full: Scene = { mesh, normals: faceNormals(mesh), axes, size, least: 0 };
 		const { origin, normal } = best.frame;
 		const outward = vec3.scale(normal, -1);
 		best = flatFace(full, outward, vec3.dot(origin, outward), size * FLAT * 1.5) ?? best;
@@ -71,6 +78,8 @@ interface Scene {
 	axes: PrincipalAxes;
 	/** extent along the longest axis, mm */
 	size: number;
+	/** surface that even the smallest triangle of a sample stands for; 0 when all are there */
+	least: number;
 }
 
 function extentAlong(mesh: TriMesh, d: Vec3): { low: number; high: number; size: number } {
@@ -121,8 +130,12 @@ function judge(
 	const frame = planeFrame(point, inward, axes.axes[0]);
 	const outline = convexHull2d(flatten(points, frame));
 	const area = Math.abs(polygonArea(outline));
-	if (!(area > LEAST_SHARE * shadowArea(mesh, frame))) return null;
-	return { frame, outline, kind, score: area ** 1.5 * varianceAlong(axes, frame.normal) };
+	const share = area / shadowArea(mesh, frame);
+	const variance = varianceAlong(axes, frame.normal);
+	if (!(share > LEAST_SHARE)) return null;
+	// across the piece's length, or under most of it: a facet on the side of a rooted tooth is neither
+	if (variance < LEAST_VARIANCE * axes.variances[0] && share < MOST_OF_IT) return null;
+	return { frame, outline, kind, score: area ** 1.5 * variance };
 }
 
 function faceNormals(mesh: TriMesh): Float64Array {
@@ -217,48 +230,66 @@ function cutEnds(scene: Scene): Candidate[] {
 
 /** The flat face that has the whole mesh below it, near a given plane; null when there is none worth the name. */
 function flatFace(scene: Scene, from: Vec3, fromLevel: number, within: number): Candidate | null {
-	const { normals, size, mesh } = scene;
-	const { indices, positions: p } = mesh;
+	const { size, mesh } = scene;
 	let outward = from;
-	let point: Vec3 = [0, 0, 0];
-	let corners = new Float64Array(0);
 	let level = fromLevel;
 	let tolerance = within;
 	for (let round = 0; round < 4; round++) {
-		const list: number[] = [];
-		for (let k = 0; k < indices.length; k += 3) {
-			const nx = normals[k];
-			const ny = normals[k + 1];
-			const nz = normals[k + 2];
-			const along = nx * outward[0] + ny * outward[1] + nz * outward[2];
-			const area2 = nx * nx + ny * ny + nz * nz;
-			// winding may be wrong in a scan: either side of the face counts
-			if (along * along < COS2_FACING * area2) continue;
-			let far = 0;
-			for (let c = k; c < k + 3; c++) {
-				const i = indices[c] * 3;
-				const h = p[i] * outward[0] + p[i + 1] * outward[1] + p[i + 2] * outward[2] - level;
-				if (Math.abs(h) > far) far = Math.abs(h);
-			}
-			if (far > tolerance) continue;
-			for (let c = k; c < k + 3; c++) {
-				const i = indices[c] * 3;
-				list.push(p[i], p[i + 1], p[i + 2]);
-			}
-		}
-		if (list.length < 9) return null;
-		corners = Float64Array.from(list);
-		const plane = fitPlane(corners);
+		const face = facesNear(scene, outward, level, tolerance);
+		if (face.corners.length < 9) return null;
+		const plane = fitPlane(face.corners);
 		outward = vec3.dot(plane.normal, outward) < 0 ? vec3.scale(plane.normal, -1) : plane.normal;
-		point = plane.point;
-		level = vec3.dot(point, outward);
+		level = vec3.dot(plane.point, outward);
 		if (vec3.dot(outward, from) < 0.9) return null;
 		// the next rounds keep to the face itself: walls that meet it at a low angle drop out
-		tolerance =
-			round === 0 ? size * FLAT * 1.5 : Math.min(size * FLAT, Math.max(plane.rms * 3.5, size * 1e-5));
+		tolerance = Math.min(size * FLAT, Math.max(plane.rms * 3, size * 1e-5));
 	}
 	if (extentAlong(mesh, outward).high - level > size * FLAT * 1.5) return null;
-	return judge(scene, corners, point, vec3.scale(outward, -1), 'cut');
+	const wide = facesNear(scene, outward, level, size * FLAT * 2);
+	const narrow = facesNear(scene, outward, level, size * FLAT * 0.5);
+	// a flat face is all there in a slice a quarter as thick; a bulge loses half or more
+	if (narrow.area < 0.65 * wide.area || narrow.corners.length < 9) return null;
+	const corners = Float64Array.from(narrow.corners);
+	const middle = fitPlane(corners).point;
+	const origin = vec3.add(middle, vec3.scale(outward, level - vec3.dot(middle, outward)));
+	const candidate = judge(scene, corners, origin, vec3.scale(outward, -1), 'cut');
+	if (!candidate) return null;
+	// two far bulges that touch one plane span a wide outline with nothing in it
+	return narrow.area < LEAST_FILLED * Math.abs(polygonArea(candidate.outline)) ? null : candidate;
+}
+
+/** Triangles that lie within a tolerance of a plane and face along it: their corners and their area. */
+function facesNear(
+	{ normals, mesh, least }: Scene,
+	outward: Vec3,
+	level: number,
+	tolerance: number,
+): { corners: number[]; area: number } {
+	const { indices, positions: p } = mesh;
+	const corners: number[] = [];
+	let area = 0;
+	for (let k = 0; k < indices.length; k += 3) {
+		const nx = normals[k];
+		const ny = normals[k + 1];
+		const nz = normals[k + 2];
+		const along = nx * outward[0] + ny * outward[1] + nz * outward[2];
+		const area2 = nx * nx + ny * ny + nz * nz;
+		// winding may be wrong in a scan: either side of the face counts
+		if (along * along < COS2_FACING * area2) continue;
+		let far = 0;
+		for (let c = k; c < k + 3; c++) {
+			const i = indices[c] * 3;
+			const h = p[i] * outward[0] + p[i + 1] * outward[1] + p[i + 2] * outward[2] - level;
+			if (Math.abs(h) > far) far = Math.abs(h);
+		}
+		if (far > tolerance) continue;
+		area += Math.max(least, Math.sqrt(area2));
+		for (let c = k; c < k + 3; c++) {
+			const i = indices[c] * 3;
+			corners.push(p[i], p[i + 1], p[i + 2]);
+		}
+	}
+	return { corners, area };
 }
 
 function rims(scene: Scene, mesh: TriMesh, topology: Topology): Candidate[] {

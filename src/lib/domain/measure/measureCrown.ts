@@ -44,12 +44,12 @@ interface Crown {
 
 /** heights of the sections that are reported, fractions of axial height */
 const REPORTED = [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9] as const;
-/** heights of the sections whose centres make the centreline */
-const CENTRELINE = Array.from({ length: 19 }, (_, i) => 0.02 + i * 0.05);
 /** heights of crowns outside which a unit is probably wrong, mm: no reptile tooth crown is known beyond them
  * (common practice, no source) */
 const LIKELY_HEIGHT_MM = [0.2, 400] as const;
 const FEW_TRIANGLES = 500;
+/** Least axial height over base length for a centreline: sections across it leave a lower crown through its base. */
+const LEAST_SLENDER = 0.9;
 /** Least growth of the section's area from 0.2 % to 0.4 % below the top of a tip that is not flat. */
 const FLAT_TIP = 1.25;
 
@@ -131,6 +131,11 @@ export function measureCrown(
 	const ch = vec3.distance(apex, baseDistal);
 	const al = vec3.distance(apex, baseMesial);
 	const tip = roundTip(welded, apex, Math.min(height * 0.5, cbl), cut, warn);
+	const tall = height >= LEAST_SLENDER * cbl;
+	const curvature = tall ? centrelineTurning(welded, frame, apex, heights) : null;
+	if (!tall) warn('too-low-for-curvature', 'The crown is too low for its length to tell a centreline.');
+	else if (curvature === null)
+		warn('no-centreline', 'Too few sections for a centreline: its curvature is left out.');
 	return ok({
 		triangles: welded.indices.length / 3,
 		vertices: welded.positions.length / 3,
@@ -153,7 +158,7 @@ export function measureCrown(
 		crownAngle_deg: crownAngle(cbl, al, ch),
 		apexAngle_deg: apexAngle(cbl, al, ch),
 		tipRadius_mm: tip,
-		curvature_deg: turning(cut, height, warn),
+		curvature_deg: curvature,
 		sections,
 		warnings,
 	});
@@ -280,22 +285,6 @@ function roundTip(mesh: TriMesh, apex: Vec3, largest_mm: number, cut: Cut, warn:
 		warn('tip-not-resolved', 'The tip is not round, or sharper than the mesh resolves: no tip radius.');
 	}
 	return radius;
-}
-
-function turning(cut: Cut, height: number, warn: Warn): number | null {
-	const heights: number[] = [];
-	const centres: number[] = [];
-	for (const at of CENTRELINE) {
-		const values = cut(at);
-		if (!values) continue;
-		heights.push(at * height);
-		centres.push(values.centroid[0], values.centroid[1]);
-	}
-	if (heights.length < 8) {
-		warn('no-centreline', 'Too few sections for a centreline: its curvature is left out.');
-		return null;
-	}
-	return centrelineTurning(Float64Array.from(heights), Float64Array.from(centres));
 }
 
 function enclosedVolume(mesh: TriMesh, shape: Topology, warn: Warn): number | null {
