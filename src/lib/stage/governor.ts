@@ -23,7 +23,6 @@ export const LADDER: readonly Step[] = [
 	{ shading: 'light', scale: 0.6 },
 	{ shading: 'light', scale: 0.5 },
 	{ shading: 'light', scale: 0.4 },
-	{ shading: 'light', scale: 0.3 },
 ];
 
 /** A graphics card must keep up with a 60 Hz screen (16.7 ms, and room for a timer's jitter). */

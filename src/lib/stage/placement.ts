@@ -5,9 +5,9 @@ import { CENTRE_POINTS, type CentreLine } from './centreLine';
 import { EYE_radii, type Box } from './viewport';
 
 /** From the tooth towards the lamp; must match KEY_DIR in shading.glsl.ts. */
-const LAMP = new Vector3(-0.64, 0.512, 0.573);
+const LAMP = new Vector3(-0.715, 0.48, 0.508);
 /** How far the shadow falls: 1 would be the lamp's own slope, which throws it too far to belong to the tooth. */
-const SHADOW_REACH = 0.62;
+const SHADOW_REACH = 0.5;
 
 export interface Placement {
 	/** tooth frame to a frame at the middle of its bounds, x right, y up, z to the viewer, mm */
@@ -18,7 +18,9 @@ export interface Placement {
 	blur_mm: number;
 	/** what the shadow covers, mm, y up */
 	shadow: Box;
-	/** what tooth and shadow cover, CSS px from the middle of the view, y down */
+	/** what the tooth covers, CSS px from the middle of the view, y down */
+	tooth: Box;
+	/** what tooth and shadow cover, likewise */
 	need: Box;
 }
 
@@ -67,6 +69,12 @@ export const place = (
 		chain,
 		blur_mm,
 		shadow,
+		tooth: {
+			left: -across * pxPerMm - 1,
+			right: across * pxPerMm + 1,
+			top: -up * pxPerMm - 1,
+			bottom: up * pxPerMm + 1,
+		},
 		need: {
 			left: Math.min(-across, shadow.left) * pxPerMm - 1,
 			right: Math.max(across, shadow.right) * pxPerMm + 1,

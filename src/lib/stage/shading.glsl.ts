@@ -53,14 +53,14 @@ varying vec4 vFinish;
 varying vec3 vTooth;
 #endif
 
-const vec3 KEY_DIR = vec3(-0.640, 0.512, 0.573);
-const vec3 KEY = vec3(1.00, 0.85, 0.66) * 3.1;
+const vec3 KEY_DIR = vec3(-0.715, 0.480, 0.508);
+const vec3 KEY = vec3(1.00, 0.88, 0.73) * 3.3;
 const vec3 FILL_DIR = vec3(0.780, -0.180, 0.600);
-const vec3 FILL = vec3(0.42, 0.52, 0.66) * 0.34;
-const vec3 RIM_DIR = vec3(0.760, 0.340, -0.553);
-const vec3 RIM = vec3(1.00, 0.78, 0.55) * 1.5;
-const vec3 SKY = vec3(0.120, 0.105, 0.090);
-const vec3 FELT = vec3(0.050, 0.036, 0.026);
+const vec3 FILL = vec3(0.40, 0.52, 0.70) * 0.15;
+const vec3 RIM_DIR = vec3(0.800, 0.320, -0.507);
+const vec3 RIM = vec3(1.00, 0.80, 0.58) * 1.6;
+const vec3 SKY = vec3(0.105, 0.092, 0.080);
+const vec3 FELT = vec3(0.040, 0.026, 0.017);
 
 // a lamp shade seen in a mirror: a soft-edged rectangle round a direction
 float shade(vec3 r, vec3 dir, vec3 side, vec3 over, vec2 halfSize, float blur) {
@@ -76,11 +76,12 @@ float ggx(float nh, float a) {
 	return a2 / (3.14159 * d * d);
 }
 
-// display-referred: toe, shoulder and sRGB in one; 0.18 comes out near middle grey, highlights roll off to a warm white
+// display-referred: a filmic toe and shoulder, then sRGB; bright colours lose saturation as they do on film
 vec3 film(vec3 x) {
 	x = max(x, 0.0);
-	vec3 y = (x * (2.2 * x + 0.08)) / (x * (2.05 * x + 0.62) + 0.10);
-	vec3 s = clamp(y, 0.0, 1.0);
+	float peak = max(x.r, max(x.g, x.b));
+	x = mix(x, vec3(dot(x, vec3(0.2126, 0.7152, 0.0722))), smoothstep(0.45, 3.2, peak) * 0.55);
+	vec3 s = clamp((x * (2.35 * x + 0.05)) / (x * (2.30 * x + 0.78) + 0.12), 0.0, 1.0);
 	return mix(s * 12.92, 1.055 * pow(s, vec3(1.0 / 2.4)) - 0.055, step(0.0031308, s));
 }
 
@@ -117,17 +118,25 @@ void main() {
 	vec3 albedo = vAlbedoAo.xyz;
 
 #ifdef FULL
-	// growth banding: faint lines round the crown, uneven in spacing; the eye finds it in the highlight first
-	float wobble = noise(vTooth * vec3(5.0, 9.0, 5.0));
-	float phase = vTooth.y * 150.0 + wobble * 5.0;
-	float bands = sin(phase) * 0.6 + sin(phase * 2.37 + wobble * 9.0) * 0.4;
-	// fibres of the root
-	float streak = noise(vTooth * vec3(90.0, 9.0, 90.0)) - 0.5;
-	albedo *= 1.0 + enamel * bands * 0.035 + fibre * streak * 0.30;
 	vec3 along = normalize(normalMatrix * vec3(0.0, 1.0, 0.0));
 	vec3 across = cross(along, n);
-	n = normalize(n + along * (enamel * bands * 0.016) + across * (fibre * streak * 0.22));
-	rough += fibre * streak * 0.1 + enamel * (wobble - 0.5) * 0.06;
+	if (enamel > 0.5) {
+		// growth banding: faint lines round the crown, uneven in spacing; the eye finds it in the highlight first
+		float wobble = noise(vTooth * vec3(5.0, 9.0, 5.0)) - 0.5;
+		float phase = vTooth.y * 150.0 + wobble * 5.0;
+		float bands = sin(phase) * 0.6 + sin(phase * 2.37 + wobble * 9.0) * 0.4;
+		// worn by years of food: the mirror is never quite even
+		float worn = noise(vTooth * vec3(17.0, 11.0, 17.0)) - 0.5;
+		albedo *= 1.0 + bands * 0.03;
+		n = normalize(n + along * (bands * 0.014 + worn * 0.05) + across * ((wobble + worn) * 0.06));
+		rough += (worn + wobble) * 0.10;
+	} else {
+		// fibres and pores of root and dentine
+		float streak = noise(vTooth * vec3(120.0, 14.0, 120.0)) - 0.5;
+		float pores = noise(vTooth * vec3(150.0, 110.0, 150.0)) - 0.5;
+		albedo *= 1.0 + fibre * (streak * 0.14 + pores * 0.10);
+		n = normalize(n + along * (fibre * pores * 0.16) + across * (fibre * (streak + pores) * 0.14));
+	}
 #endif
 
 	float nv = clamp(n.z, 0.001, 1.0);
@@ -143,12 +152,12 @@ void main() {
 	float hard = max(0.0, nk);
 	vec3 through = mix(vec3(1.0), vec3(1.12, 0.90, 0.70), (1.0 - smoothstep(0.0, 0.5, nk)) * (0.4 + 0.6 * enamel));
 	float open = mix(0.35, 1.0, ao);
-	vec3 diffuse = KEY * through * (lit * lit * 0.35 + lit * 0.65) * open;
+	vec3 diffuse = KEY * through * (lit * lit * 0.55 + lit * 0.45) * open;
 	diffuse += FILL * max(0.0, dot(n, FILL_DIR) * 0.7 + 0.3) * ao;
 	diffuse += RIM * pow(max(0.0, dot(n, RIM_DIR)), 1.5) * ao * 0.7;
-	diffuse += mix(FELT, SKY, n.y * 0.5 + 0.5) * ao * 2.2;
+	diffuse += mix(FELT, SKY, n.y * 0.5 + 0.5) * ao * ao * 2.0;
 	diffuse += vec3(1.0, 0.66, 0.36) * (edge * edge) * (0.10 * enamel + 0.85 * tip) * ao;
-	vec3 colour = albedo * diffuse * 0.3183 * 1.9;
+	vec3 colour = albedo * diffuse * 0.3183 * 1.4;
 
 	// highlights
 	float a = rough * rough;
@@ -161,10 +170,10 @@ void main() {
 
 	float fresnel = 0.045 + 0.955 * pow(edge, 5.0) * (1.0 - rough * 0.6);
 	vec3 r = reflect(-v, n);
-	float blur = 0.05 + rough * 0.42;
-	float window = shade(r, vec3(-0.755, 0.362, 0.547), vec3(0.587, 0.0, 0.810), vec3(0.293, 0.932, -0.212), vec2(0.30, 0.85), blur);
-	float strip = shade(r, vec3(0.934, 0.155, 0.322), vec3(-0.326, 0.0, 0.945), vec3(0.147, 0.988, 0.050), vec2(0.14, 1.30), blur);
-	vec3 mirror = vec3(1.00, 0.90, 0.76) * window * 4.6 + vec3(0.62, 0.74, 0.95) * strip * 1.5;
+	float blur = 0.03 + rough * 0.32;
+	float window = shade(r, vec3(-0.755, 0.362, 0.547), vec3(0.587, 0.0, 0.810), vec3(0.293, 0.932, -0.212), vec2(0.13, 0.95), blur);
+	float strip = shade(r, vec3(0.934, 0.155, 0.322), vec3(-0.326, 0.0, 0.945), vec3(0.147, 0.988, 0.050), vec2(0.09, 1.30), blur);
+	vec3 mirror = vec3(1.00, 0.90, 0.76) * window * 12.0 + vec3(0.62, 0.74, 0.95) * strip * 2.4;
 	mirror += mix(FELT, SKY * 1.6, smoothstep(-0.3, 0.8, r.y)) * 1.4;
 	colour += mirror * fresnel * coat * mix(0.2, 1.0, ao * ao);
 

@@ -47,7 +47,7 @@ export const surfaceTone = (positions: Float32Array, surface: Uint8Array): void 
 		let tone = 0.5 + (clouds - 0.5) * 0.8;
 		if (surface[i * 4 + 2] >= rootFrom) {
 			const fibres = valueNoise(x * 7, y * 0.8, z * 7) * 0.6 + valueNoise(x * 16, y * 1.7, z * 16) * 0.4;
-			tone += (fibres - 0.5) * 0.75;
+			tone += (fibres - 0.5) * 0.4;
 		}
 		surface[i * 4 + 1] = Math.round(255 * Math.min(1, Math.max(0, tone)));
 	}

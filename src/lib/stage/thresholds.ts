@@ -45,7 +45,7 @@ export const GLIDE_STOP_deg_per_ms = 0.006;
 export const EASE_ms = 250;
 
 /** No change for this long counts as stillness; full quality is then drawn. Well under the 300 ms allowed. */
-export const STILL_ms = 120;
+export const STILL_ms = 100;
 
 /** Device pixels per CSS px beyond this are not seen at arm's length but cost fill rate. */
 export const MAX_PIXEL_RATIO = 2;
