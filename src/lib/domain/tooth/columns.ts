@@ -1,6 +1,6 @@
 import { boxAngle } from './crownShape';
 import type { ToothForm } from './form';
-import { ridgeAngles } from './relief';
+import { ridgeAngles, ridgeGap } from './relief';
 import { angleBetween } from './smooth';
 
 const TURN = 2 * Math.PI;
@@ -26,21 +26,18 @@ export function columnAngles(form: ToothForm, plan: ColumnPlan): number[] {
 	const creased = form.sections.some((stop) => stop.shape === 'blade' || stop.shape === 'triangular');
 	const ridges = ridgeAngles(form);
 	const spread = (5 * Math.PI) / 180;
-	const ridgeGap =
-		ridges.length > 1 ? Math.abs(angleBetween(ridges[1].angle_rad, ridges[0].angle_rad)) : TURN;
+	const gap = ridgeGap(ridges);
 	const density = (angle: number): number => {
 		let d = plan.plain / TURN;
 		for (const edge of edges)
 			d += plan.perEdge / (Math.PI * spread * (1 + (angleBetween(angle, edge) / spread) ** 2));
 		if (creased)
-			for (const edge of [0, Math.PI, 1.5 * Math.PI]) {
+			for (const edge of creases) {
 				const wide = 2 * spread;
 				d += (plan.perEdge * 0.5) / (Math.PI * wide * (1 + (angleBetween(angle, edge) / wide) ** 2));
 			}
-		const nearRidge = ridges.some(
-			(ridge) => Math.abs(angleBetween(angle, ridge.angle_rad)) <= ridgeGap * 0.75,
-		);
-		return nearRidge ? Math.max(d, plan.perRidge / ridgeGap) : d;
+		const nearRidge = ridges.some((ridge) => Math.abs(angleBetween(angle, ridge.angle_rad)) <= gap * 0.6);
+		return nearRidge ? Math.max(d, plan.perRidge / gap) : d;
 	};
 
 	const anchors: number[] = [];

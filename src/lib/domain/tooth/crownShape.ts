@@ -23,11 +23,11 @@ export interface CrownShape {
 /** Enamel swells by this much of the base's half width just above a neck or root. */
 const SWELL = 0.05;
 /** A neck makes it swell by this much more of its constriction. */
-const NECK_SWELL = 2;
+const NECK_SWELL = 0.7;
 /** A dome's tip over its length. */
 const DOME_TIP = 0.06;
 /** The swelling ends at this fraction of the height. */
-const SWELL_ENDS = 0.3;
+const SWELL_ENDS = 0.42;
 
 /** Turns a side or an angle in degrees (in real space) into the section angle in the box of the base section. */
 export function boxAngle(
@@ -39,42 +39,68 @@ export function boxAngle(
 	return a < -1e-12 ? a + 2 * Math.PI : Math.max(0, a);
 }
 
+/** Which two stops make the section at one height, and how they mix. */
+interface Mix {
+	lower: number;
+	upper: number;
+	/** 0 = all of the lower stop .. 1 = all of the upper */
+	share: number;
+	halfLength_mm: number;
+	halfWidth_mm: number;
+}
+
+/** Stops of a form from base to tip, and the mix at any fraction of the height. */
+function sectionMix(form: ToothForm): { stops: SectionStop[]; mixAt(t: number): Mix } {
+	const stops = [...form.sections].sort((a, b) => a.at - b.at);
+	const factors = stops.map((stop) => stop.widthFactor ?? 1);
+	const mixAt = (t: number): Mix => {
+		let upper = stops.findIndex((stop) => stop.at > t);
+		if (upper < 0) upper = stops.length - 1;
+		const lower = Math.max(0, stops[upper].at > t ? upper - 1 : upper);
+		const share = lower === upper ? 0 : smoothstep(stops[lower].at, stops[upper].at, t);
+		// width factors are relative to the base, whatever the lowest stop says
+		const factor = lerp(factors[lower], factors[upper], share) / factors[0];
+		return {
+			lower,
+			upper,
+			share,
+			halfLength_mm: form.baseLength_mm / 2,
+			halfWidth_mm: (form.baseWidth_mm / 2) * factor,
+		};
+	};
+	return { stops, mixAt };
+}
+
+const mixed = (mix: Mix, p: Point2, q: Point2): Point2 => [
+	lerp(p[0], q[0], mix.share) * mix.halfLength_mm,
+	lerp(p[1], q[1], mix.share) * mix.halfWidth_mm,
+];
+
 /** Outline of the carina-free section at fraction `t` of the height, as if the crown did not taper; mm. */
 export function blendedSection(form: ToothForm, t: number): (angle_rad: number) => Point2 {
-	const stops = [...form.sections].sort((a, b) => a.at - b.at);
-	const over = stops.findIndex((stop) => stop.at > t);
-	const upper = over < 0 ? stops[stops.length - 1] : stops[over];
-	const lower = over <= 0 ? upper : stops[over - 1];
-	const from = over < 0 ? upper : lower;
-	const share = from === upper ? 0 : smoothstep(from.at, upper.at, t);
-	const a = form.baseLength_mm / 2;
-	// factors are relative to the base, whatever the lowest stop says
-	const factor = lerp(from.widthFactor ?? 1, upper.widthFactor ?? 1, share) / baseFactor(stops);
-	const b = (form.baseWidth_mm / 2) * factor;
-	return (angle) => {
-		const p = sectionOutline(from.shape, angle);
-		if (share === 0) return [p[0] * a, p[1] * b];
-		const q = sectionOutline(upper.shape, angle);
-		return [lerp(p[0], q[0], share) * a, lerp(p[1], q[1], share) * b];
-	};
+	const { stops, mixAt } = sectionMix(form);
+	const mix = mixAt(t);
+	return (angle) =>
+		mixed(mix, sectionOutline(stops[mix.lower].shape, angle), sectionOutline(stops[mix.upper].shape, angle));
 }
 
-/** The width factor at the base itself, where the first stop above it may already pull. */
-function baseFactor(stops: readonly SectionStop[]): number {
-	return (
-		stops.filter((stop) => stop.at <= 0).at(-1)?.widthFactor ??
-		(stops[0].at > 0 ? stops[0].widthFactor : 1) ??
-		1
-	);
-}
+/** How far edges and ridges stand out of a shape at a column and depth, mm. */
+export type StandingOut = (column: number, u_mm: number) => number;
 
-/** Builds the crown's shape for given columns so that its highest point is `crownHeight_mm` above the base plane. */
-export function crownShape(form: ToothForm, columns: readonly number[]): CrownShape {
+/**
+ * Builds the crown's shape for given columns so that its highest point, edges and ridges included (`standingOut` tells
+ * of them for a trial shape), is `crownHeight_mm` above the base plane.
+ */
+export function crownShape(
+	form: ToothForm,
+	columns: readonly number[],
+	standingOut: (shape: CrownShape) => StandingOut,
+): CrownShape {
 	// a straight crown is as long as it is high; a bent one is longer: a few corrections find its length
 	let length_mm = form.crownHeight_mm;
 	let shape = shapeOfLength(form, columns, length_mm);
 	for (let i = 0; i < 12; i++) {
-		const ratio = form.crownHeight_mm / highestPoint(shape);
+		const ratio = form.crownHeight_mm / highestPoint(shape, standingOut(shape));
 		if (Math.abs(ratio - 1) < 1e-7) break;
 		length_mm *= ratio;
 		shape = shapeOfLength(form, columns, length_mm);
@@ -98,25 +124,21 @@ function shapeOfLength(form: ToothForm, columns: readonly number[], length_mm: n
 	const rise =
 		Math.min(0.6, 0.55 * taperSlope(taper, 0.999)) + SWELL + NECK_SWELL * (form.neck?.constriction ?? 0);
 
-	let cachedAt = NaN;
-	let cached: Point2[] = [];
-	const sectionsAt = (t: number): Point2[] => {
-		if (t !== cachedAt) {
-			cachedAt = t;
-			if (t >= settled) cached = tipSection;
-			else {
-				const outline = columns.map(blendedSection(form, t));
-				const share = smoothstep(Math.max(0, settled - 0.15), settled, t);
-				cached =
-					share === 0
-						? outline
-						: outline.map((p, j): Point2 => {
-								const q = tipSection[j];
-								return [lerp(p[0], q[0], share), lerp(p[1], q[1], share)];
-							});
-			}
+	const { stops, mixAt } = sectionMix(form);
+	const outlines = stops.map((stop) => columns.map((angle) => sectionOutline(stop.shape, angle)));
+	let mixedAt = NaN;
+	let mix = mixAt(1);
+	const section = (column: number, t: number): Point2 => {
+		if (t >= settled) return tipSection[column];
+		if (t !== mixedAt) {
+			mixedAt = t;
+			mix = mixAt(t);
 		}
-		return cached;
+		const p = mixed(mix, outlines[mix.lower][column], outlines[mix.upper][column]);
+		const share = smoothstep(Math.max(0, settled - 0.15), settled, t);
+		if (share === 0) return p;
+		const q = tipSection[column];
+		return [lerp(p[0], q[0], share), lerp(p[1], q[1], share)];
 	};
 
 	return {
@@ -126,7 +148,7 @@ function shapeOfLength(form: ToothForm, columns: readonly number[], length_mm: n
 		tipEnds_mm,
 		sectionPoint(column, u) {
 			const t = clamp(1 - u / length_mm, 0, 1);
-			const p = sectionsAt(t)[column];
+			const p = section(column, t);
 			const { arcEnds_mm, raise_mm } = profiles[column];
 			if (u < arcEnds_mm) {
 				const radius = Math.sqrt(Math.max(0, u * (2 * tipRadius_mm - u)));
@@ -141,16 +163,17 @@ function shapeOfLength(form: ToothForm, columns: readonly number[], length_mm: n
 	};
 }
 
-/** Height of the highest point of a shape above the base plane, mm, found on a coarse grid near the tip. */
-function highestPoint(shape: CrownShape): number {
+/** Height of the highest point of a shape above the base plane, mm, found on a grid that is fine near the tip. */
+function highestPoint(shape: CrownShape, standingOut: StandingOut): number {
 	let highest = shape.line.at(shape.length_mm).centre[1];
 	const few = Math.max(1, Math.floor(shape.columns.length / 48));
-	for (let i = 1; i <= 40; i++) {
-		const u = shape.length_mm * 0.6 * (i / 40) ** 3;
+	for (let i = 1; i <= 48; i++) {
+		const u = shape.length_mm * 0.9 * (i / 48) ** 3;
 		const { centre, distal, labial } = shape.line.at(shape.length_mm - u);
 		for (let j = 0; j < shape.columns.length; j += few) {
 			const [x, z] = shape.sectionPoint(j, u);
-			highest = Math.max(highest, centre[1] + x * distal[1] + z * labial[1]);
+			const grown = 1 + standingOut(j, u) / Math.max(1e-9, Math.hypot(x, z));
+			highest = Math.max(highest, centre[1] + (x * distal[1] + z * labial[1]) * grown);
 		}
 	}
 	return highest;

@@ -12,6 +12,9 @@ const OUTWARD: Readonly<Record<Side, Vec3>> = {
 	lingual: [0, 0, -1],
 };
 
+/** Heights up to this fraction of the crown's belong to its base. */
+const BASE = 5e-4;
+
 /**
  * The plane of a facet: it passes `depth_mm` inside the surface at the facet's centre height (measured straight in
  * from the side) and leans over the tip by `angle_deg` from the tooth's long axis (y).
@@ -43,7 +46,7 @@ export function facetPlane(
 	let steepest = 0;
 	const { positions } = mesh;
 	for (let i = 0; i < positions.length; i += 3) {
-		if (positions[i + 1] > 0) continue;
+		if (positions[i + 1] > BASE * form.crownHeight_mm) continue;
 		const beyond = positions[i] * out[0] + positions[i + 2] * out[2] - reachAtPoint;
 		steepest = Math.max(steepest, beyond / (point[1] - positions[i + 1]));
 	}

@@ -3,6 +3,7 @@
  *
  * Angles round the section are seen from the tip, in the tooth frame of mesh/triMesh.ts:
  * 0 = distal (+x), 90 = labial (+z), 180 = mesial (-x), 270 = lingual (-z).
+ * On a triangular section the angles are stretched so that 0, 180 and 270 fall on its three edges.
  * Heights `at`, `startsAt`, `from`, `to` are fractions of crown height: 0 = base, 1 = tip.
  */
 
@@ -10,7 +11,7 @@ export const SECTION_SHAPES = ['round', 'oval', 'blade', 'triangular', 'flat-sid
 /**
  * round       ellipse (a circle when base length = base width)
  * oval        slightly squared ellipse (superellipse)
- * blade       lens of two arcs meeting mesially and distally
+ * blade       lens of two (parabolic) arcs meeting mesially and distally
  * triangular  three edges, mesial, distal and lingual; the labial face is flat
  * flat-sided  ellipse whose labial side is one flat face
  */
@@ -32,7 +33,7 @@ export const SIDE_ANGLE_DEG: Readonly<Record<Side, number>> = {
 };
 
 export interface SectionStop {
-	/** height, 0 base .. 1 tip */
+	/** height, 0 base .. 1 tip; stops lie at least 0.05 apart */
 	at: number;
 	shape: SectionShape;
 	/** width/length of the section here, relative to the base's own ratio; 1 = as at the base */
@@ -42,7 +43,7 @@ export interface SectionStop {
 export interface CarinaForm {
 	/** where round the section: a side, or degrees */
 	where: Side | number;
-	/** how far the edge stands out from the section, mm */
+	/** how far the edge stands out from the section, mm; less where the section's radius is under five times this */
 	prominence_mm: number;
 	/** lowest height that the edge reaches, 0 = to the base */
 	from: number;
@@ -65,6 +66,7 @@ export interface RidgesForm {
 	alternating: boolean;
 }
 
+/** A waist below the crown; needs a root (with root state `none` there is nothing below the crown to narrow). */
 export interface NeckForm {
 	/** how much narrower than the crown's base, 0 .. 0.4 */
 	constriction: number;
@@ -77,7 +79,7 @@ export type RootForm =
 	| {
 			state: 'full';
 			length_mm: number;
-			/** widest width of the root over the crown's base width, 0.6 .. 1.8 */
+			/** widest labiolingual width of the root over the crown's base width, 0.6 .. 1.8 */
 			swelling: number;
 			/** base with infolded walls (plicidentine) */
 			folded: boolean;
@@ -100,9 +102,9 @@ export interface PulpForm {
 
 export interface FacetForm {
 	side: Side;
-	/** angle between the facet's plane and the tooth's long axis, 5 .. 85 degrees (small = steep) */
+	/** angle between the facet's plane and the tooth's long axis (+y), 5 .. 85 degrees (small = steep); it must clear the base */
 	angle_deg: number;
-	/** how deep the plane cuts in from the surface at the facet's centre height, mm */
+	/** how deep the plane cuts in, straight from the side, at the facet's centre height, mm */
 	depth_mm: number;
 	/** height of the facet's centre, 0 .. 1 */
 	at: number;
@@ -115,7 +117,7 @@ export interface WearForm {
 }
 
 export interface ToothForm {
-	/** straight height of the unworn tip above the plane of the crown's base, mm */
+	/** height of the unworn crown's highest point above the plane of its base, mm */
 	crownHeight_mm: number;
 	/** mesiodistal length of the base section over its carina-free outline, mm */
 	baseLength_mm: number;
@@ -132,7 +134,7 @@ export interface ToothForm {
 		/** height where it begins */
 		startsAt: number;
 	};
-	/** radius of the rounded tip, mm */
+	/** radius of the rounded tip, mm; a dome whose own curve is blunter keeps that curve */
 	tipRadius_mm: number;
 	carinae: CarinaForm[];
 	ridges?: RidgesForm;

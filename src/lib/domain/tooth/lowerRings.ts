@@ -28,7 +28,7 @@ const PIT_WALL = 0.78;
 /** How far the middle of a resorbed end is hollowed, over the stub's length. */
 const HOLLOW = 0.45;
 /** A pit shows as one where it is at least this strong. */
-const PIT_SHOWS = 0.1;
+const PIT_SHOWS = 0.16;
 
 /** The cavity of a form, or null when it is solid. */
 export function cavityOf(form: ToothForm): PulpForm | null {
@@ -113,23 +113,29 @@ export function lowerRings(
 	for (const inwards of plan.cavityRings > 10 ? [0.08, 0.3, 0.55, 0.8, 0.94] : [0.1, 0.6])
 		rings.push(ring(endRegion, (j) => endAt(j, lerp(1, opening, inwards), opening), true));
 
+	/** section point of the outside (without relief and folds) at height y */
+	const outside = (j: number, y: number): Point2 => {
+		if (y < 0 && wall) return wall.smoothPoint(j, Math.max(y, rim(j)));
+		return shape.sectionPoint(j, shape.length_mm - Math.max(0, shape.line.heightToArc(y)));
+	};
 	const count = plan.cavityRings;
 	for (let k = 0; k < count; k++) {
 		const v = Math.sin((Math.PI / 2) * (k / count));
 		const narrowing = (1 - v * v) ** 0.6;
 		const at = (j: number): readonly [number, number, number] => {
-			if (k === 0) return endAt(j, opening, opening);
-			const y = lerp(endAt(j, opening, opening)[1], top, v);
-			if (y < 0 && wall) {
-				// below the rim of a hollowed end the wall goes on as it was at the rim
-				const [x, z] = wall.smoothPoint(j, Math.max(y, rim(j)));
-				const share = Math.min(wall.pitted(j, y) > 0 ? PIT_WALL : 1, opening * narrowing);
-				return [x * share, y, z * share];
-			}
-			const arc = shape.line.heightToArc(y);
-			const [x, z] = shape.sectionPoint(j, shape.length_mm - Math.max(0, arc));
-			const { centre, distal, labial } = shape.line.at(arc);
-			const [px, pz] = [x * opening * narrowing, z * opening * narrowing];
+			const mouth = endAt(j, opening, opening);
+			if (k === 0) return mouth;
+			const y = lerp(mouth[1], top, v);
+			const [x, z] = outside(j, y);
+			// the wall between two rings is straight: it must clear every waist between them
+			const reach = ((top - mouth[1]) / count) * 1.6;
+			let room = Math.hypot(x, z);
+			for (const near of [-1, -0.5, 0.5, 1])
+				room = Math.min(room, Math.hypot(...outside(j, Math.max(mouth[1], Math.min(top, y + near * reach)))));
+			const eaten = wall && wall.pitted(j, y) > 0 ? PIT_WALL : 1;
+			const share = (Math.min(eaten, opening * narrowing) * room) / Math.max(1e-9, Math.hypot(x, z));
+			const { centre, distal, labial } = shape.line.at(shape.line.heightToArc(y));
+			const [px, pz] = [x * share, z * share];
 			return [
 				centre[0] + px * distal[0] + pz * labial[0],
 				centre[1] + px * distal[1] + pz * labial[1],

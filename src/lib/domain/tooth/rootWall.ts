@@ -74,7 +74,7 @@ export function rootWall(
 		const eaten = pitShare(column, y);
 		if (eaten === 0) return [x, z];
 		const radius = Math.hypot(x, z);
-		const left = Math.max(0.12, 1 - (pitDepth_mm * eaten ** 1.15) / radius);
+		const left = Math.max(0.12, 1 - (pitDepth_mm * eaten ** 1.4) / radius);
 		return [x * left, z * left];
 	};
 

@@ -56,7 +56,10 @@ export function sculpt(form: ToothForm, options: SculptOptions = {}): Result<Scu
 	const serrated = detail === 'full' && form.carinae.some((carina) => (carina.serrationsPer5mm ?? 0) > 0);
 
 	const columns = columnAngles(form, serrated ? { ...plan, ...SERRATED } : plan);
-	const shape = crownShape(form, columns);
+	const shape = crownShape(form, columns, (trial) => {
+		const smooth = relief(form, trial, []);
+		return (column, u) => smooth.at(column, u).height_mm;
+	});
 	const rows = crownRows(form, shape, { along: plan.along, serratedRows: serrated ? SERRATED.rows : 0 });
 	const surface = relief(form, shape, rows.serrations);
 	const crown = rows.depths_mm.map((u) => crownRing(shape, surface, u));

@@ -47,11 +47,11 @@ export function skin(top: Vec3, topRegion: Region, rings: readonly Ring[], botto
 			const [tc, td] = [lower?.[j] ?? null, lower?.[k] ?? null];
 			// the shorter diagonal gives the better-shaped pair
 			if (gap(a, d) < gap(b, c)) {
-				add(a, b, d, vote(ta, tb, td) ?? below);
-				add(a, d, c, vote(ta, td, tc) ?? below);
+				add(a, b, d, agreed(ta, tb, td) ?? below);
+				add(a, d, c, agreed(ta, td, tc) ?? below);
 			} else {
-				add(a, b, c, vote(ta, tb, tc) ?? below);
-				add(b, d, c, vote(tb, td, tc) ?? below);
+				add(a, b, c, agreed(ta, tb, tc) ?? below);
+				add(b, d, c, agreed(tb, td, tc) ?? below);
 			}
 		}
 	}
@@ -60,5 +60,6 @@ export function skin(top: Vec3, topRegion: Region, rings: readonly Ring[], botto
 	return { positions, indices: new Uint32Array(indices), regions: new Uint8Array(regions) };
 }
 
-const vote = (p: Region | null, q: Region | null, r: Region | null): Region | null =>
-	p !== null && (p === q || p === r) ? p : q !== null && q === r ? q : null;
+/** A triangle belongs to a feature when all its corners do: borders then run along rows and columns. */
+const agreed = (p: Region | null, q: Region | null, r: Region | null): Region | null =>
+	p === q && p === r ? p : null;
