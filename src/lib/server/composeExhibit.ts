@@ -4,9 +4,16 @@ import type { Problem } from '../content/problem';
 import { canonicalJson } from './canonicalJson';
 import { sha256 } from './shapeHash';
 
+/** Text of prepared shapes, by far the largest part of an exhibit; they never change. */
+const shapeTexts = new WeakMap<object, string>();
+
 /** Hash over everything in an exhibit but the hash itself. */
-export const exhibitHash = (exhibit: Omit<Exhibit, 'hash'>): string =>
-	sha256(canonicalJson({ ...exhibit, hash: undefined }));
+export function exhibitHash(exhibit: Omit<Exhibit, 'hash'>): string {
+	for (const { prepared } of exhibit.specimens) {
+		if (!shapeTexts.has(prepared)) shapeTexts.set(prepared, canonicalJson(prepared));
+	}
+	return sha256(canonicalJson({ ...exhibit, hash: undefined }, shapeTexts));
+}
 
 /**
  * Makes the exhibit out of what its files say now and of what was last good:

@@ -1,6 +1,6 @@
 import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { ExhibitDraft, SpecimenDraft } from '../content/draft';
+import type { ContentReader, ExhibitDraft, SpecimenDraft } from '../content/draft';
 import type { Exhibit, PreparedShape } from '../content/exhibit';
 import { createContentCache, loadContent } from '../content/loadContent';
 import type { Problem } from '../content/problem';
@@ -13,7 +13,7 @@ import { scanFormat } from './scan/readScan';
 import { formHash, scanHash, sha256OfFile } from './shapeHash';
 import { createShapeKeeper } from './shapeKeeper';
 import { shapeProblem } from './shapeProblem';
-import { readSnapshot, writeSnapshot } from './snapshotFile';
+import { listingHash, readSnapshot, writeSnapshot } from './snapshotFile';
 import { watchContent } from './watchContent';
 
 export interface ExhibitStoreOptions {
@@ -53,7 +53,16 @@ interface ShapeOfSpecimen {
 
 export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 	const { contentDir, dataDir, logger } = options;
-	const reader = fsReader(contentDir);
+	const files = fsReader(contentDir);
+	let listing = '';
+	const reader: ContentReader = {
+		read: files.read,
+		async list() {
+			const found = await files.list();
+			listing = listingHash(found);
+			return found;
+		},
+	};
 	const cache = createContentCache();
 	const listeners = new Set<(event: { hash: string }) => void>();
 	const closing = new AbortController();
@@ -72,6 +81,7 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 	let draftProblems: Problem[] = [];
 	let shapes = new Map<string, ShapeOfSpecimen | null>();
 	let saving: Promise<void> = Promise.resolve();
+	let saved = { hash: '', listing: '' };
 	let turn: Promise<void> = Promise.resolve();
 	let reloadQueued: Promise<void> | null = null;
 	let becameReady = (): void => undefined;
@@ -170,6 +180,7 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 		// A first start shows nothing until all is there; later the rest of the exhibit does not wait.
 		if (wanted.size > 0 && !current) return;
 		publish(composeExhibit(draft, found, current, (specimen) => prepared.get(specimen.id) ?? null));
+		if (wanted.size === 0) save();
 		becameReady();
 	}
 
@@ -188,10 +199,18 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 				logger.warn(`A listener failed: ${String(cause)}`);
 			}
 		}
+	}
+
+	/** Keeps what is shown as the last good exhibit, unless that is kept already. */
+	function save(): void {
+		const exhibit = current;
+		const now = { hash: exhibit?.hash ?? '', listing };
+		if (!exhibit || (now.hash === saved.hash && now.listing === saved.listing)) return;
+		saved = now;
 		saving = saving.then(async () => {
-			if (current !== exhibit) return; // a newer one follows
+			if (saved !== now) return; // a newer one follows
 			try {
-				await writeSnapshot(dataDir, exhibit);
+				await writeSnapshot(dataDir, { exhibit, listing: now.listing });
 			} catch (cause) {
 				logger.warn(`The last good exhibit could not be kept in ${dataDir}: ${String(cause)}`);
 			}
@@ -199,7 +218,12 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 	}
 
 	void queue(async () => {
-		current = await readSnapshot(dataDir);
+		const snapshot = await readSnapshot(dataDir);
+		if (!snapshot) return;
+		current = snapshot.exhibit;
+		saved = { hash: current.hash, listing: snapshot.listing };
+		// nothing has changed since: it can be shown while the folder is read for its problems
+		if (listingHash(await files.list()) === snapshot.listing) becameReady();
 	});
 	void reload();
 	const stopWatching = options.watch

@@ -74,6 +74,26 @@ describe('exhibitStore', () => {
 		expect(jobs.length).toBe(1);
 	});
 
+	it('is ready from the stored exhibit while the folder has not changed, else once it has been read', async () => {
+		const { open, content } = await setup();
+		await put(content, 'stray.txt', 'x'); // worth a warning
+		const first = open();
+		await first.settled();
+		expect(first.problems().map(({ file }) => file)).toEqual(['stray.txt']);
+		await first.close();
+		const unchanged = open();
+		await unchanged.ready;
+		expect(unchanged.current()).toEqual(first.current());
+		expect(unchanged.problems()).toEqual([]); // the files have not been read yet
+		await unchanged.settled();
+		expect(unchanged.problems().map(({ file }) => file)).toEqual(['stray.txt']);
+		await unchanged.close();
+		await put(content, 'specimens/a/label.en.md', label('Edited while off'));
+		const changed = open();
+		await changed.ready;
+		expect(titles(changed)).toEqual(['Edited while off', 'Second tooth']);
+	});
+
 	it('prepares a shape again when its form changes, and shows the old one meanwhile', async () => {
 		const { open, jobs, content } = await setup();
 		const store = open();

@@ -16,36 +16,41 @@ describe('snapshotFile', () => {
 	it('gives back the exhibit that was kept', async () => {
 		const data = await scratchFolder();
 		await withShape('cone', data);
-		await writeSnapshot(data, exhibit());
-		expect(await readSnapshot(data)).toEqual(exhibit());
+		await writeSnapshot(data, { exhibit: exhibit(), listing: 'x' });
+		expect(await readSnapshot(data)).toEqual({ exhibit: exhibit(), listing: 'x' });
 	});
 
 	it('leaves out specimens whose prepared files are gone', async () => {
 		const data = await scratchFolder();
 		await withShape('cone', data);
 		await withShape('other', data);
-		await writeSnapshot(
-			data,
-			exhibit({ specimens: [specimen('a'), specimen('b', { prepared: prepared(hashOf('other')) })] }),
-		);
+		await writeSnapshot(data, {
+			exhibit: exhibit({
+				specimens: [specimen('a'), specimen('b', { prepared: prepared(hashOf('other')) })],
+			}),
+			listing: 'x',
+		});
 		await rm(shapeFiles(data, hashOf('other')).picture('honey'));
-		const read = await readSnapshot(data);
-		expect(read).toEqual(exhibit({ specimens: [specimen('a')] }));
+		// its listing no longer speaks for it: the folder has to be read again
+		expect(await readSnapshot(data)).toEqual({
+			exhibit: exhibit({ specimens: [specimen('a')] }),
+			listing: '',
+		});
 	});
 
 	it('takes a damaged or changed file for none', async () => {
 		const data = await scratchFolder();
 		await withShape('cone', data);
 		expect(await readSnapshot(data)).toBeNull();
-		await writeSnapshot(data, exhibit());
+		await writeSnapshot(data, { exhibit: exhibit(), listing: 'x' });
 		const text = await readFile(join(data, 'snapshot.json'), 'utf8');
 		for (const damaged of [
 			text.slice(0, text.length / 2),
 			'',
 			'null',
-			'{"version":1}',
+			'{"version":2}',
 			text.replace('Skerrow', 'Skarrow'),
-			text.replace('"version":1', '"version":0'),
+			text.replace('"version":2', '"version":0'),
 		]) {
 			await put(data, 'snapshot.json', damaged);
 			expect(await readSnapshot(data)).toBeNull();
@@ -55,8 +60,8 @@ describe('snapshotFile', () => {
 	it('is not led astray by the temporary file of a process that was killed before the rename', async () => {
 		const data = await scratchFolder();
 		await withShape('cone', data);
-		await writeSnapshot(data, exhibit());
-		await put(data, '.snapshot.json.4711.00ff.tmp', '{"version":1,"exhibit":{"museum":"half');
-		expect(await readSnapshot(data)).toEqual(exhibit());
+		await writeSnapshot(data, { exhibit: exhibit(), listing: 'x' });
+		await put(data, '.snapshot.json.4711.00ff.tmp', '{"version":2,"exhibit":{"museum":"half');
+		expect(await readSnapshot(data)).toEqual({ exhibit: exhibit(), listing: 'x' });
 	});
 });
