@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { FormProblem, ToothForm } from '../../../src/lib/domain/tooth/form';
 import { FORM_LIMITS, FORM_RANGES } from '../../../src/lib/domain/tooth/formRanges';
 import { checkForm } from '../../../src/lib/domain/tooth/checkForm';
-import { plainForm, refused } from './helpers';
+import { plainForm, refused, sculpted, surfaceFaults } from './helpers';
 
 const edge = { where: 'distal' as const, prominence_mm: 0.5, from: 0 };
 const facet = { side: 'labial' as const, angle_deg: 40, depth_mm: 1, at: 0.8 };
@@ -204,6 +204,21 @@ describe('checkForm: each illegal form has its own problem', () => {
 		// the side of the cone itself leans by atan(10 / 40) = 14 degrees
 		expect(problem.min).toBeGreaterThan(14);
 		expect(problem.min).toBeLessThan(25);
+	});
+
+	it('serrations that the mesh could carry only without its many ridges', () => {
+		const carinae = [{ ...edge, serrationsPer5mm: 8 }];
+		const many = { ...ridges, count: 48, height_mm: 0.2 };
+		expect(checkForm(plainForm({ carinae, ridges: many }))).toBeNull();
+		const problem = refused(plainForm({ carinae, ridges: many }));
+		expect(problem).toMatchObject({
+			code: 'serration-too-fine',
+			path: 'carinae[0].serrationsPer5mm',
+			found: 8,
+		});
+		// what is quoted as possible is possible
+		const possible = [{ ...edge, serrationsPer5mm: 0.99 * (problem.max ?? 0) }];
+		expect(surfaceFaults(sculpted(plainForm({ carinae: possible, ridges: many })).mesh)).toEqual([]);
 	});
 
 	it('a facet that takes the whole crown', () => {

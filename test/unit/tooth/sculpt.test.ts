@@ -310,7 +310,7 @@ describe('sculpt: features', () => {
 		expect(draft).toBeLessThan(4_000);
 		const serrated = sculpted({
 			...rooted,
-			carinae: [{ where: 'distal', prominence_mm: 0.8, from: 0, serrationsPer5mm: 11 }],
+			carinae: [{ where: 'distal', prominence_mm: 0.8, from: 0, serrationsPer5mm: 10 }],
 		}).mesh;
 		expect(serrated.indices.length / 3).toBeLessThan(95_000);
 	});

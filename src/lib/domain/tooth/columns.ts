@@ -27,15 +27,18 @@ export function columnAngles(form: ToothForm, plan: ColumnPlan): number[] {
 	const ridges = ridgeAngles(form);
 	const spread = (5 * Math.PI) / 180;
 	const gap = ridgeGap(ridges);
+	// corners of the section that no edge already covers
+	const creases = [0, Math.PI, 1.5 * Math.PI].filter(
+		(crease) => creased && edges.every((edge) => Math.abs(angleBetween(edge, crease)) > spread),
+	);
 	const density = (angle: number): number => {
 		let d = plan.plain / TURN;
 		for (const edge of edges)
 			d += plan.perEdge / (Math.PI * spread * (1 + (angleBetween(angle, edge) / spread) ** 2));
-		if (creased)
-			for (const edge of creases) {
-				const wide = 2 * spread;
-				d += (plan.perEdge * 0.5) / (Math.PI * wide * (1 + (angleBetween(angle, edge) / wide) ** 2));
-			}
+		for (const crease of creases) {
+			const wide = 2 * spread;
+			d += (plan.perEdge * 0.5) / (Math.PI * wide * (1 + (angleBetween(angle, crease) / wide) ** 2));
+		}
 		const nearRidge = ridges.some((ridge) => Math.abs(angleBetween(angle, ridge.angle_rad)) <= gap * 0.6);
 		return nearRidge ? Math.max(d, plan.perRidge / gap) : d;
 	};

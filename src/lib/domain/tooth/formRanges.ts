@@ -53,8 +53,8 @@ export const FORM_LIMITS = {
 	/** ridge height over the gap between ridges at the base, and over the base's smaller half width */
 	ridgeOverGap: 0.45,
 	ridgeOverRadius: 0.3,
-	/** denticles along one edge that the mesh can carry */
-	denticles: 100,
+	/** denticles along one edge that the mesh can carry; with many ridges fewer, which `sculpt` says */
+	denticles: 90,
 	/** highest reach of the pulp cavity over crown height */
 	pulpOverHeight: 0.88,
 	/** part of the crown's height that wear must leave */

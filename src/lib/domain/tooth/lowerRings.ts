@@ -19,6 +19,8 @@ export interface LowerPlan {
 	spacing_mm: number;
 	/** rings of the cavity's wall */
 	cavityRings: number;
+	/** fewest rings wherever there is a choice */
+	coarse: boolean;
 }
 
 /** A growing tooth is a thin shell even where the form says nothing of its pulp. */
@@ -67,7 +69,10 @@ export function lowerRings(
 	const outer = (j: number, y: number): Point2 => wall?.point(j, y) ?? base[j];
 
 	if (wall) {
-		const count = Math.max(resorbed ? 18 : 8, Math.min(30, Math.round(wall.length_mm / plan.spacing_mm)));
+		const count = Math.max(
+			resorbed && !plan.coarse ? 18 : 6,
+			Math.min(30, Math.round(wall.length_mm / plan.spacing_mm)),
+		);
 		const step = Math.min(0.006 * (form.baseLength_mm + form.baseWidth_mm), wall.length_mm / 40);
 		for (let k = 0; k <= count; k++) {
 			// close to the cervix rings lie closer, and at a rounded end much closer
@@ -110,7 +115,7 @@ export function lowerRings(
 		return { rings, pole: [0, mean + (resorbed && wall ? HOLLOW * wall.length_mm : 0), 0] };
 	}
 	const { opening, height_mm: top } = cavity;
-	for (const inwards of plan.cavityRings > 10 ? [0.08, 0.3, 0.55, 0.8, 0.94] : [0.1, 0.6])
+	for (const inwards of plan.coarse ? [0.1, 0.6] : [0.08, 0.3, 0.55, 0.8, 0.94])
 		rings.push(ring(endRegion, (j) => endAt(j, lerp(1, opening, inwards), opening), true));
 
 	/** section point of the outside (without relief and folds) at height y */

@@ -4,7 +4,7 @@ import { fail, ok, type Result } from '../result';
 import type { Vec3 } from '../vec3';
 import { checkForm } from './checkForm';
 import { columnAngles } from './columns';
-import { crownRows } from './crownRows';
+import { crownRows, denticleCount, ROWS_PER_DENTICLE } from './crownRows';
 import { crownShape, type CrownShape } from './crownShape';
 import { facetPlane } from './facetPlane';
 import type { FormProblem, ToothForm } from './form';
@@ -38,11 +38,16 @@ export interface SculptOptions {
 
 /** How finely each detail samples; counts of columns and rows. */
 const PLANS = {
-	full: { plain: 76, perEdge: 13, perRidge: 7, along: 56, cavityRings: 22 },
-	draft: { plain: 28, perEdge: 4, perRidge: 3, along: 18, cavityRings: 6 },
+	full: { plain: 76, perEdge: 12, perRidge: 6, along: 54, cavityRings: 20 },
+	draft: { plain: 28, perEdge: 4, perRidge: 3, along: 16, cavityRings: 6 },
 } as const;
-/** Columns and rows of a serrated tooth: rows cost most there. */
-const SERRATED = { plain: 64, perEdge: 14, rows: 400 } as const;
+/** Columns of a serrated tooth: rows cost most there. */
+const SERRATED = { plain: 60, perEdge: 13, perRidge: 4 } as const;
+/** Most quadrilaterals of a serrated tooth, and the rows that its smooth parts take of them. */
+const SERRATED_QUADS = 47_500;
+const SMOOTH_ROWS = 90;
+/** A crown with more columns than this gets fewer rows. */
+const MANY_COLUMNS = 110;
 
 /**
  * Makes the surface of a tooth from its form: one closed, outward-facing mesh in the tooth frame (mm), a region per
@@ -60,14 +65,22 @@ export function sculpt(form: ToothForm, options: SculptOptions = {}): Result<Scu
 		const smooth = relief(form, trial, []);
 		return (column, u) => smooth.at(column, u).height_mm;
 	});
-	const rows = crownRows(form, shape, { along: plan.along, serratedRows: serrated ? SERRATED.rows : 0 });
+	const serratedRows = serrated ? Math.floor(SERRATED_QUADS / columns.length) - SMOOTH_ROWS : 0;
+	const tooFine = serrated ? tooFineFor(form, serratedRows) : null;
+	if (tooFine) return fail(tooFine);
+	const along = plan.along * Math.min(1, Math.max(0.7, Math.sqrt(MANY_COLUMNS / columns.length)));
+	const rows = crownRows(form, shape, { along, serratedRows });
 	const surface = relief(form, shape, rows.serrations);
 	const crown = rows.depths_mm.map((u) => crownRing(shape, surface, u));
 	const base = columns.map((_, j) => shape.sectionPoint(j, shape.length_mm));
 	const wall = rootWall(form, columns, base);
 	crown[crown.length - 1].below = wall ? 'root' : 'dentine';
-	const spacing_mm = form.crownHeight_mm / (plan.along * 0.72);
-	const lower = lowerRings(form, shape, wall, { spacing_mm, cavityRings: plan.cavityRings });
+	const spacing_mm = form.crownHeight_mm / (along * 0.72);
+	const lower = lowerRings(form, shape, wall, {
+		spacing_mm,
+		cavityRings: plan.cavityRings,
+		coarse: detail === 'draft',
+	});
 	const whole = skin(shape.line.at(shape.length_mm).centre, 'enamel', [...crown, ...lower.rings], lower.pole);
 
 	const worn = wear(form, shape, whole);
@@ -82,6 +95,21 @@ export function sculpt(form: ToothForm, options: SculptOptions = {}): Result<Scu
 			labial: [0, 0, 1],
 		},
 	});
+}
+
+/** The first serrated edge with more denticles than the rows can carry (ridges take columns, which leaves fewer rows). */
+function tooFineFor(form: ToothForm, rows: number): FormProblem | null {
+	for (const [i, { from, serrationsPer5mm: found = 0 }] of form.carinae.entries()) {
+		const needed = denticleCount(form, from, found) * ROWS_PER_DENTICLE.min;
+		if (needed > rows)
+			return {
+				code: 'serration-too-fine',
+				path: `carinae[${i}].serrationsPer5mm`,
+				found,
+				max: (found * rows) / needed,
+			};
+	}
+	return null;
 }
 
 function crownRing(shape: CrownShape, surface: Relief, u: number): Ring {
