@@ -5,7 +5,7 @@ export interface CrownMarks {
 	apex: Vec3;
 	baseMesial: Vec3;
 	baseDistal: Vec3;
-	/** optional: towards the lip; helps when length and width are alike */
+	/** optional: a direction in the plane of the base, towards the lip */
 	labial?: Vec3;
 }
 

@@ -58,8 +58,8 @@ const FLAT_TIP = 1.25;
  *
  * Without marks the whole piece is taken for the crown: its base is the flat end it was cut or broken at, or the rim
  * of its opening; the apex is the point farthest above it; the base's longer diameter is its length; distal is
- * the side to which the apex leans. With marks the base plane goes through the two base points, square to the
- * direction of the apex, and only what lies above it is the crown; surface and volume stay those of the whole mesh.
+ * the side to which the apex leans. With marks the base plane goes through the two base points, along the marked
+ * labial direction or, without one, square to the direction of the apex, and only what lies above it is the crown; surface and volume stay those of the whole mesh.
  *
  * What cannot be told is null, with a warning. Problems: see MeasureProblem.
  */
@@ -178,7 +178,14 @@ function markedCrown(mesh: TriMesh, marks: CrownMarks, warn: Warn): Result<Crown
 	}
 	const u = vec3.scale(span, 1 / baseLength);
 	const toApex = vec3.subtract(apex, middle);
-	const rise = vec3.subtract(toApex, vec3.scale(u, vec3.dot(toApex, u)));
+	// the base plane holds the line between the base points; where labial is marked it holds that direction too,
+	// else it is square to the direction of the apex
+	const upright = vec3.subtract(toApex, vec3.scale(u, vec3.dot(toApex, u)));
+	const across = marks.labial ? vec3.cross(u, marks.labial) : upright;
+	const sideways = marks.labial && vec3.norm(across) > 1e-3 * vec3.norm(marks.labial);
+	const axis = sideways ? across : upright;
+	const length = vec3.norm(axis);
+	const rise = length > 0 ? vec3.scale(axis, vec3.dot(toApex, axis) / length ** 2) : upright;
 	const height = vec3.norm(rise);
 	if (!(height > 1e-6 * baseLength)) {
 		return fail({ code: 'no-height', message: 'The marked apex lies on the line between the base points.' });

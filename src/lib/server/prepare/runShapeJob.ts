@@ -75,8 +75,7 @@ async function measuredTooth(
 		const sculpted = sculpt(source.form);
 		if (!sculpted.ok) return fail({ of: 'form', problem: sculpted.problem });
 		const { mesh, marks } = sculpted.value;
-		const { apex, baseMesial, baseDistal } = marks;
-		const measured = measureCrown(mesh, { marks: { apex, baseMesial, baseDistal } });
+		const measured = measureCrown(mesh, { marks });
 		if (!measured.ok) return fail({ of: 'measure', problem: measured.problem });
 		return ok({ mesh, measures: measured.value });
 	}
