@@ -39,9 +39,13 @@ export const BAR_FIRST_ms = 20_000;
 export const BAR_LONGEST_ms = 20 * 60_000;
 /** Longer gaps are not frame times: a hidden tab, a stalled page. */
 export const GAP_ms = 500;
-/** A frame at rest may take this long; with STILL_ms it then stands well within 300 ms. */
-export const REST_LIMIT_ms = 150;
-export const REST_SCALES: readonly number[] = [1, 0.75, 0.5];
+/** A frame at rest may take this long; with STILL_ms it then stands within 300 ms. */
+export const REST_LIMIT_ms = 190;
+/** Only so many slow ones in a row count: one may have made shaders or met a busy moment. */
+export const REST_LOWER_AFTER_frames = 3;
+/** So many in a row within half the limit, and a better one is tried: even at twice the pixels it would fit. */
+export const REST_RAISE_AFTER_frames = 6;
+export const REST_SCALES: readonly number[] = [1, 0.75, 0.6];
 /** Canvas pixels that a processor alone is trusted with at first. */
 export const SOFTWARE_START_pixels = 620_000;
 
@@ -97,6 +101,8 @@ export const createGovernor = ({ software, now, pixels }: GovernorOptions): Gove
 
 	let at = startAt();
 	let restAt = 0;
+	let slowRests = 0;
+	let quickRests = 0;
 	let changes = 0;
 	let lastMove_ms = -Infinity;
 	let moveDirty = false;
@@ -170,7 +176,15 @@ export const createGovernor = ({ software, now, pixels }: GovernorOptions): Gove
 			chained_ms = t;
 		},
 		restTook(ms) {
-			if (ms > REST_LIMIT_ms && restAt < REST_SCALES.length - 1) restAt++;
+			slowRests = ms > REST_LIMIT_ms ? slowRests + 1 : 0;
+			quickRests = ms < REST_LIMIT_ms / 2 ? quickRests + 1 : 0;
+			let to = restAt;
+			if (slowRests >= REST_LOWER_AFTER_frames) to = Math.min(restAt + 1, REST_SCALES.length - 1);
+			else if (quickRests >= REST_RAISE_AFTER_frames) to = Math.max(restAt - 1, 0);
+			else return;
+			restAt = to;
+			slowRests = 0;
+			quickRests = 0;
 		},
 		get step() {
 			return LADDER[at];

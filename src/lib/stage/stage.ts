@@ -130,8 +130,7 @@ export const createStage = (
 		governor.drawn(plan);
 		if (plan === 'rest') {
 			void painter.finished().then(() => {
-				// a frame in which shaders were being made says nothing of the next one
-				if (frames > 3) governor.restTook(now() - started);
+				governor.restTook(now() - started);
 			});
 		}
 		for (const view of views) for (const done of view.waiting.splice(0)) done();
