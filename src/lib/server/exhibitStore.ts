@@ -11,6 +11,7 @@ import type { ShapeFailure, ShapeJob, ShapeOutcome } from './prepare/shapeJob';
 import { createWorkerPool } from './prepare/workerPool';
 import { scanFormat } from './scan/readScan';
 import { formHash, scanHash, sha256OfFile } from './shapeHash';
+import { pruneShapes } from './pruneShapes';
 import { createShapeKeeper } from './shapeKeeper';
 import { shapeProblem } from './shapeProblem';
 import { listingHash, readSnapshot, writeSnapshot } from './snapshotFile';
@@ -81,6 +82,7 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 	let draftProblems: Problem[] = [];
 	let shapes = new Map<string, ShapeOfSpecimen | null>();
 	let saving: Promise<void> = Promise.resolve();
+	let tidied = false;
 	let saved = { hash: '', listing: '' };
 	let turn: Promise<void> = Promise.resolve();
 	let reloadQueued: Promise<void> | null = null;
@@ -180,8 +182,27 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 		// A first start shows nothing until all is there; later the rest of the exhibit does not wait.
 		if (wanted.size > 0 && !current) return;
 		publish(composeExhibit(draft, found, current, (specimen) => prepared.get(specimen.id) ?? null));
-		if (wanted.size === 0) save();
+		if (wanted.size === 0) {
+			save();
+			tidy();
+		}
 		becameReady();
+	}
+
+	/** Once a start, when all is shown: clears the data folder of shapes that have long been unused. */
+	function tidy(): void {
+		if (tidied || !current) return;
+		tidied = true;
+		const inUse = new Set([
+			...current.specimens.map(({ prepared }) => prepared.hash),
+			...[...shapes.values()].flatMap((shape) => (shape ? [shape.hash] : [])),
+		]);
+		saving = saving
+			.then(() => pruneShapes(dataDir, inUse, Date.now()))
+			.then((removed) => {
+				if (removed > 0) logger.info(`Removed ${removed} prepared shapes that nothing has used for a month.`);
+			})
+			.catch((cause: unknown) => logger.warn(`The data folder could not be tidied: ${String(cause)}`));
 	}
 
 	async function explain(specimen: SpecimenDraft, failure: ShapeFailure): Promise<Problem> {

@@ -1,10 +1,9 @@
 import type { SpecimenDraft } from '../content/draft';
-import { snakeKey } from '../content/camelKey';
-import { fieldPath, splitFieldPath } from '../content/fieldPath';
-import { FILE_START, finding, type Finding, type Place } from '../content/finding';
+import { fieldPath } from '../content/fieldPath';
+import { FILE_START, type Place } from '../content/finding';
+import { formFinding } from '../content/formFinding';
 import type { Problem } from '../content/problem';
 import { readYaml } from '../content/readYaml';
-import type { FormProblem } from '../domain/tooth/form';
 import type { ShapeFailure } from './prepare/shapeJob';
 
 /**
@@ -13,9 +12,9 @@ import type { ShapeFailure } from './prepare/shapeJob';
  */
 export function shapeProblem(specimen: SpecimenDraft, failure: ShapeFailure, yaml: string | null): Problem {
 	const places = yaml === null ? null : readYaml(yaml).places;
-	const placeOf = (path: string): Place => {
+	const placeOf = (path: readonly (string | number)[]): Place => {
 		// the nearest field round it that the file does write down
-		for (let steps = splitFieldPath(path); steps.length > 0; steps = steps.slice(0, -1)) {
+		for (let steps = path; steps.length > 0; steps = steps.slice(0, -1)) {
 			const place = places?.get(fieldPath(steps));
 			if (place) return place.value;
 		}
@@ -23,36 +22,9 @@ export function shapeProblem(specimen: SpecimenDraft, failure: ShapeFailure, yam
 	};
 	const file = `specimens/${specimen.id}/specimen.yaml`;
 	if (failure.of === 'form') return { ...formFinding(failure.problem, placeOf), file };
-	const path = specimen.shape.kind === 'scan' ? 'shape.scan.file' : 'shape.model';
+	const field = specimen.shape.kind === 'scan' ? ['shape', 'scan', 'file'] : ['shape', 'model'];
 	const words = failureWords(specimen, failure);
-	return { severity: 'error', file, ...placeOf(path), path, ...words };
-}
-
-function formFinding(problem: FormProblem, placeOf: (path: string) => Place): Finding {
-	const inForm = splitFieldPath(problem.path).map((step) =>
-		typeof step === 'number' ? step : snakeKey(step),
-	);
-	const path = fieldPath(['shape', 'model', ...inForm]);
-	const place = placeOf(path);
-	const { found, min, max } = problem;
-	switch (problem.code) {
-		case 'out-of-range':
-			return finding('out-of-range', place, path, { path, found: String(found ?? '?'), min, max });
-		case 'tip-too-blunt':
-			return finding('tip-too-blunt', place, path, { found, max });
-		case 'no-crown-left':
-			return finding('no-crown-left', place, path, null);
-		case 'serration-too-fine':
-			return finding('serration-too-fine', place, path, { found, max });
-		case 'ridge-too-tall':
-			return finding('ridge-too-tall', place, path, { path, found, max });
-		case 'pulp-breaks-out':
-			return finding('pulp-breaks-out', place, path, { found, max });
-		case 'sections-empty':
-			return finding('sections-empty', place, path, null);
-		case 'not-closed':
-			return finding('shape-not-closed', place, path, null);
-	}
+	return { severity: 'error', file, ...placeOf(field), path: fieldPath(field), ...words };
 }
 
 type Words = Pick<Problem, 'id' | 'message' | 'remedy'>;

@@ -259,6 +259,48 @@ describe('exhibitStore', () => {
 		]);
 	});
 
+	it('prepares a scan again when its bytes or units change, and only then', async () => {
+		const { open, content, jobs } = await setup();
+		const spec = (units: string, note = ''): string =>
+			`accession: SKM b${note}
+group: mosasaurus
+part: crown
+preservation: honey
+identified: { by: Skerrow Museum, certainty: likely }
+shape: { scan: { file: scan.stl, units: ${units} } }
+licence: http://creativecommons.org/licenses/by/4.0/
+rights_holder: Skerrow Museum
+sources: [book]
+`;
+		await put(content, 'specimens/b/specimen.yaml', spec('mm'));
+		await put(content, 'specimens/b/scan.stl', 'solid one');
+		const store = open();
+		await store.settled();
+		expect(errors(store)).toEqual([]);
+		expect(titles(store)).toEqual(['First tooth', 'Second tooth']);
+		expect(jobs.length).toBe(2);
+		const hash = (): string | undefined => store.current()?.specimens[1].prepared.hash;
+		const first = hash();
+
+		await put(content, 'specimens/b/specimen.yaml', spec('mm', 'x'));
+		await put(content, 'specimens/b/scan.stl', 'solid one'); // written again, the same
+		await store.reload();
+		await store.settled();
+		expect(store.current()?.specimens[1].accession).toBe('SKM bx');
+		expect(jobs.length).toBe(2);
+
+		await put(content, 'specimens/b/scan.stl', 'solid two!');
+		await store.reload();
+		await store.settled();
+		expect(jobs.length).toBe(3);
+		expect(hash()).not.toBe(first);
+
+		await put(content, 'specimens/b/specimen.yaml', spec('cm'));
+		await store.reload();
+		await store.settled();
+		expect(jobs.length).toBe(4);
+	});
+
 	it('writes into the data folder only', async () => {
 		const { open, content } = await setup();
 		const before = (await stat(content)).mtimeMs;

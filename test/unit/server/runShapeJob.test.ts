@@ -8,6 +8,7 @@ import { PRESERVATIONS, type PreparedShape } from '../../../src/lib/content/exhi
 import { REGIONS, type TriMesh } from '../../../src/lib/domain/mesh/triMesh';
 import { sculpt } from '../../../src/lib/domain/tooth/sculpt';
 import type { ToothForm } from '../../../src/lib/domain/tooth/form';
+import { PICTURE_PX } from '../../../src/lib/server/prepare/paintPicture';
 import { readGlb } from '../../../src/lib/server/prepare/readGlb';
 import { runShapeJob } from '../../../src/lib/server/prepare/runShapeJob';
 import type { ShapeJob, ShapeOutcome } from '../../../src/lib/server/prepare/shapeJob';
@@ -118,18 +119,18 @@ describe('runShapeJob', () => {
 			const picture = sharp(shapeFiles(data, job.hash).picture(preservation));
 			expect(await picture.metadata()).toMatchObject({
 				format: 'webp',
-				width: 320,
-				height: 320,
+				width: PICTURE_PX,
+				height: PICTURE_PX,
 				hasAlpha: true,
 			});
 			const pixels = await picture.raw().toBuffer();
 			const at = (x: number, y: number): number[] => [
-				...pixels.subarray((y * 320 + x) * 4, (y * 320 + x) * 4 + 4),
+				...pixels.subarray((y * PICTURE_PX + x) * 4, (y * PICTURE_PX + x) * 4 + 4),
 			];
 			expect(at(2, 2)[3]).toBe(0);
-			expect(at(317, 317)[3]).toBe(0);
-			expect(at(160, 160)[3]).toBe(255);
-			seen.add(at(160, 160).join());
+			expect(at(PICTURE_PX - 3, PICTURE_PX - 3)[3]).toBe(0);
+			expect(at(PICTURE_PX / 2, PICTURE_PX / 2)[3]).toBe(255);
+			seen.add(at(PICTURE_PX / 2, PICTURE_PX / 2).join());
 		}
 		expect(seen.size).toBe(PRESERVATIONS.length);
 	});
