@@ -77,14 +77,12 @@ describe('sculpted crowns, measured unmarked', () => {
 			fc.property(cases, (c) => {
 				const form: ToothForm = {
 					...formOf(c),
-					curve: { distal_deg: c.distal, lingual_deg: 0, startsAt: c.startsAt },
 					root: { state: 'full', length_mm: c.height * 1.2, swelling: 1.1, folded: false },
 				};
 				const made = sculpt(form);
 				fc.pre(made.ok);
 				if (!made.ok) return;
-				const { apex, baseMesial, baseDistal } = made.value.marks;
-				const result = measureCrown(made.value.mesh, { marks: { apex, baseMesial, baseDistal } });
+				const result = measureCrown(made.value.mesh, { marks: made.value.marks });
 				if (!result.ok) throw new Error(result.problem.message);
 				const m = result.value;
 				expect(off(m.axialHeight_mm, form.crownHeight_mm)).toBeLessThan(0.01);

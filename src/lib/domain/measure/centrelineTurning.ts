@@ -1,6 +1,6 @@
 import { planeFrame } from '../mesh/planeFrame';
 import { polygonMoments } from '../mesh/polygonMoments';
-import { section, type PlaneFrame, type Section } from '../mesh/section';
+import { section, type PlaneFrame, type Section, type SectionLoop } from '../mesh/section';
 import type { TriMesh } from '../mesh/triMesh';
 import { vec3, type Vec3 } from '../vec3';
 
@@ -9,8 +9,8 @@ const STATIONS = [0.06, 0.14, 0.22, 0.3, 0.38, 0.46, 0.54, 0.62, 0.7, 0.78, 0.85
 const FEWEST = 7;
 const ROUNDS = 3;
 const DEGREE = 4;
-/** last part of the line, by which its end is judged */
-const LATE = 0.3;
+/** first and last part of the line, by which its ends are judged */
+const PART = 0.3;
 
 /**
  * Total turning of the crown's centreline from base to apex, degrees; null when too few sections have an outline.
@@ -29,7 +29,7 @@ export function centrelineTurning(
 	let centres: Vec3[] = [];
 	for (const at of STATIONS) {
 		const plane = { ...base, origin: vec3.add(base.origin, vec3.scale(base.normal, at * height)) };
-		const centre = centreOf(section(mesh, base, at * height, heights), plane);
+		const centre = centreOf(section(mesh, base, at * height, heights), plane, base, 0);
 		if (centre) centres.push(centre);
 	}
 	if (centres.length < FEWEST) return null;
@@ -38,8 +38,7 @@ export function centrelineTurning(
 		const next: Vec3[] = [];
 		centres.forEach((centre, i) => {
 			const plane = planeFrame(centre, curve.direction(curve.at[i]));
-			const found = centreOf(section(mesh, plane, 0), plane);
-			// a cut that left the crown, through its base or root, says nothing
+			const found = centreOf(section(mesh, plane, 0), plane, base, height * 0.005);
 			if (found && vec3.distance(found, centre) < height * 0.1) next.push(found);
 		});
 		if (next.length < FEWEST) break;
@@ -49,23 +48,29 @@ export function centrelineTurning(
 	const length = curve.at[curve.at.length - 1];
 	const steps = 48;
 	let total = 0;
+	let early = 0;
 	let late = 0;
 	let before = curve.direction(0);
 	for (let i = 1; i <= steps; i++) {
 		const now = curve.direction((length * i) / steps);
 		const turn = Math.atan2(vec3.norm(vec3.cross(before, now)), vec3.dot(before, now));
 		total += turn;
-		if (i > steps * (1 - LATE)) late += turn;
+		if (i <= steps * PART) early += turn;
+		if (i > steps * (1 - PART)) late += turn;
 		before = now;
 	}
-	// from the last section to the apex the line goes on turning as in its last part
-	const rest = vec3.distance(centres[centres.length - 1], apex) / (length * LATE);
-	return ((total + late * rest) * 180) / Math.PI;
+	// below the first section and above the last the line turns on as it does next to them
+	const below = vec3.dot(vec3.subtract(centres[0], base.origin), base.normal) / (length * PART);
+	const above = vec3.distance(centres[centres.length - 1], apex) / (length * PART);
+	return ((total + early * below + late * above) * 180) / Math.PI;
 }
 
-/** Centre of the outer loop nearest to the plane's origin, in space. */
-function centreOf(loops: Section, plane: PlaneFrame): Vec3 | null {
-	let best: readonly [number, number] | null = null;
+/**
+ * Centre of the outer loop nearest to the plane's origin, in space. Null when there is none, or when the cut leaves the
+ * crown through its base (comes below `floor` over the base plane): half a section has no centre.
+ */
+function centreOf(loops: Section, plane: PlaneFrame, base: PlaneFrame, floor: number): Vec3 | null {
+	let best: SectionLoop | null = null;
 	let nearest = Infinity;
 	for (const loop of loops) {
 		if (loop.hole || loop.area < (loops[0].area || 0) * 0.01) continue;
@@ -73,10 +78,18 @@ function centreOf(loops: Section, plane: PlaneFrame): Vec3 | null {
 		const d = Math.hypot(centroid[0], centroid[1]);
 		if (d >= nearest) continue;
 		nearest = d;
-		best = centroid;
+		best = loop;
 	}
 	if (!best) return null;
-	return vec3.add(plane.origin, vec3.add(vec3.scale(plane.u, best[0]), vec3.scale(plane.v, best[1])));
+	const { points } = best;
+	const level = vec3.dot(vec3.subtract(plane.origin, base.origin), base.normal);
+	const riseU = vec3.dot(plane.u, base.normal);
+	const riseV = vec3.dot(plane.v, base.normal);
+	for (let i = 0; i < points.length; i += 2) {
+		if (level + points[i] * riseU + points[i + 1] * riseV < floor) return null;
+	}
+	const [x, y] = polygonMoments(points).centroid;
+	return vec3.add(plane.origin, vec3.add(vec3.scale(plane.u, x), vec3.scale(plane.v, y)));
 }
 
 interface SmoothCurve {

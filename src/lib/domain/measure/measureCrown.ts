@@ -59,7 +59,8 @@ const FLAT_TIP = 1.25;
  * Without marks the whole piece is taken for the crown: its base is the flat end it was cut or broken at, or the rim
  * of its opening; the apex is the point farthest above it; the base's longer diameter is its length; distal is
  * the side to which the apex leans. With marks the base plane goes through the two base points, along the marked
- * labial direction or, without one, square to the direction of the apex, and only what lies above it is the crown; surface and volume stay those of the whole mesh.
+ * labial direction or, without one, square to the direction of the apex, and only what lies above it is the crown;
+ * surface and volume stay those of the whole mesh.
  *
  * What cannot be told is null, with a warning. Problems: see MeasureProblem.
  */

@@ -9,9 +9,9 @@ const FLAT: FittedSphere = { centre: [0, 0, 0], radius: Infinity, rms: 0 };
 const FEWEST_POINTS = 14;
 const MOST_POINTS = 1500;
 /** fits over a cap and over one 1.7 times smaller must agree this well */
-const AGREEMENT = 0.06;
+const AGREEMENT = 0.08;
 /** the cap's points, and the apex itself, may leave the sphere by this share of the cap's own height */
-const FIT = 0.08;
+const FIT = 0.12;
 
 /**
  * Radius of the sphere that best fits the apex. Spheres are fitted to ever smaller caps round the apex until the cap

@@ -22,14 +22,14 @@ const unit = (x: number, y: number, z: number): Vec3 => {
 };
 
 export const WORKBENCH_LIGHTS: Lights = {
-	key: { towards: unit(-0.68, 0.52, 0.5), colour: [2.35, 2.2, 1.98] },
-	fill: { towards: unit(0.75, 0.12, 0.62), colour: [0.26, 0.29, 0.34] },
+	key: { towards: unit(-0.74, 0.52, 0.4), colour: [2.3, 2.12, 1.86] },
+	fill: { towards: unit(0.75, 0.12, 0.62), colour: [0.2, 0.24, 0.3] },
 	rim: { towards: unit(0.72, 0.38, -0.58), colour: [1.1, 1.02, 0.92] },
 };
 
 /** Light from all round: overhead warm grey, felt below. */
-const SKY: Vec3 = [0.3, 0.3, 0.31];
-const GROUND: Vec3 = [0.085, 0.07, 0.06];
+const SKY: Vec3 = [0.2, 0.21, 0.23];
+const GROUND: Vec3 = [0.06, 0.048, 0.04];
 /** Reflection of enamel seen head-on, from its refractive index of about 1.63. */
 const REFLECTANCE = 0.057;
 /** Share of light that wraps past the terminator: enamel lets some through. */
@@ -72,7 +72,7 @@ export function shadeEnamel(
 	const gloss = 1 - roughness;
 	const lamp =
 		smooth(1 - 0.5 * roughness - 0.13, 1 - 0.25 * roughness * roughness, mirror) * gloss * gloss * 9 * lit;
-	const sheen = smooth(-0.2, 1, mirror) ** 3 * 0.75 * (0.4 + 0.6 * lit);
+	const sheen = smooth(-0.2, 1, mirror) ** 3 * 0.75 * gloss * (0.4 + 0.6 * lit);
 	const wall = smooth(0.1, 0.9, ry) * 0.3 + 0.07;
 	for (let k = 0; k < 3; k++) {
 		const ambient = (GROUND[k] + (SKY[k] - GROUND[k]) * up) * openness;

@@ -8,7 +8,7 @@ import type { TriMesh } from './triMesh';
 export interface OutlineOptions {
 	/** cells along the longer side of the picture that is traced; default 1024 */
 	resolution?: number;
-	/** how far the simplified outline may leave the traced one, in cells; default 0.4, 0 keeps every point */
+	/** how far the simplified outline may leave the traced one, in cells; default 0.5, 0 keeps every point */
 	simplify_cells?: number;
 }
 
@@ -63,7 +63,7 @@ export function outline(
 
 	const polygons: OutlinePolygon[] = [];
 	for (const loop of trace(soften(mask, width, height), width, height)) {
-		const simple = simplifyLoop(loop, options.simplify_cells ?? 0.4);
+		const simple = simplifyLoop(loop, options.simplify_cells ?? 0.5);
 		const points = new Float64Array(simple.length);
 		for (let i = 0; i < simple.length; i += 2) {
 			points[i] = (simple[i] - 3) / scale + box.min[0];

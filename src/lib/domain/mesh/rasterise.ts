@@ -17,7 +17,7 @@ export interface RasteriseOptions {
 	lights?: Lights;
 	/** per vertex of the mesh, from `occlusion` */
 	occlusion?: Float32Array;
-	/** samples a side for each pixel; default 2 */
+	/** samples a side for each pixel; default 3 */
 	samples?: number;
 	crease_deg?: number;
 }
@@ -41,7 +41,7 @@ const ROUGHNESS: Readonly<Record<Region, number>> = {
  */
 export function rasterise(mesh: TriMesh, options: RasteriseOptions): Uint8ClampedArray {
 	const { width, height, view } = options;
-	const samples = options.samples ?? 2;
+	const samples = options.samples ?? 3;
 	const shaded = normals(mesh, { crease_deg: options.crease_deg });
 	const rows = viewRows(view.yaw_deg, view.tilt_deg);
 	const turned = turn(shaded, rows);
@@ -209,10 +209,12 @@ function resolve(
 				const open = occlusion
 					? wa * occlusion[source[a]] + wb * occlusion[source[b]] + wc * occlusion[source[c]]
 					: 1;
+				// asked a little above the surface, so that it does not shade itself where the lamp grazes it
+				const lift = 3.5 * shadow.cell;
 				const lit = shadow.lit(
-					x * samples + (s % samples) + 0.5,
-					y * samples + Math.floor(s / samples) + 0.5,
-					frame.depth[at],
+					x * samples + (s % samples) + 0.5 + n[0] * lift,
+					y * samples + Math.floor(s / samples) + 0.5 - n[1] * lift,
+					frame.depth[at] + n[2] * lift,
 				);
 				const region = regions[a];
 				shadeEnamel(n, albedos[region], roughnesses[region], open, lit, lights, colour);

@@ -2,6 +2,8 @@ import type { Vec3 } from '../vec3';
 import { planeFrame } from './planeFrame';
 
 export interface ShadowMap {
+	/** side of a cell of the map, in picture units */
+	cell: number;
 	/** share of the light that reaches a point given in picture coordinates (x right, y down, z to the viewer), 0 .. 1 */
 	lit(x: number, y: number, z: number): number;
 }
@@ -69,6 +71,7 @@ export function shadowMap(points: Float32Array, indices: Uint32Array, towards: V
 	}
 	const cell = 1 / scale;
 	return {
+		cell,
 		lit(px, py, pz) {
 			const i = (px * u[0] + py * u[1] + pz * u[2] - x0) * scale + 3;
 			const j = (px * v[0] + py * v[1] + pz * v[2] - y0) * scale + 3;
@@ -82,7 +85,7 @@ export function shadowMap(points: Float32Array, indices: Uint32Array, towards: V
 					if (ci < 0 || cj < 0 || ci >= SIDE || cj >= SIDE) continue;
 					asked++;
 					// a point is in shade softly: fully once it lies ten cells behind what the lamp sees
-					const behind = (depth[cj * SIDE + ci] - t) / cell - 4;
+					const behind = (depth[cj * SIDE + ci] - t) / cell - 2.5;
 					if (behind > 0) hidden += Math.min(1, behind / 6);
 				}
 			}
