@@ -42,7 +42,7 @@ describe('sectionOutline', () => {
 	it('triangular has edges at 0, 180 and 270 degrees and a flat labial face', () => {
 		const turnAt = (angle: number): number => {
 			const d = 0.02;
-			const [a, b, c] = [angle - d, angle, angle + d].map((x) => sectionOutline('triangular', x));
+			const [a, b, c] = [angle - d, angle, angle + d].map((x) => sectionOutline('triangular', x, true));
 			const first = Math.atan2(b[1] - a[1], b[0] - a[0]);
 			return Math.abs(
 				((Math.atan2(c[1] - b[1], c[0] - b[0]) - first + 3 * Math.PI) % (2 * Math.PI)) - Math.PI,
@@ -50,7 +50,7 @@ describe('sectionOutline', () => {
 		};
 		for (const edge of [0, Math.PI, 1.5 * Math.PI])
 			expect(turnAt(edge)).toBeGreaterThan(8 * turnAt(edge + 0.5));
-		const face = [1.1, 1.4, 1.57, 1.8, 2].map((angle) => sectionOutline('triangular', angle)[1]);
+		const face = [1.1, 1.4, 1.57, 1.8, 2].map((angle) => sectionOutline('triangular', angle, true)[1]);
 		expect(Math.max(...face) - Math.min(...face)).toBeLessThan(0.02);
 	});
 

@@ -1,6 +1,7 @@
-import { boxAngle } from './crownShape';
+import { boxAngle, isThreeEdged } from './crownShape';
 import type { ToothForm } from './form';
 import { ridgeAngles, ridgeGap } from './relief';
+import { THREE_EDGED_ENDS } from './sectionOutline';
 import { angleBetween } from './smooth';
 
 const TURN = 2 * Math.PI;
@@ -44,7 +45,16 @@ export function columnAngles(form: ToothForm, plan: ColumnPlan): number[] {
 	};
 
 	const anchors: number[] = [];
-	const wanted = [...edges, 0, Math.PI / 2, Math.PI, 1.5 * Math.PI, ...ridges.map((r) => r.angle_rad)];
+	const ends = isThreeEdged(form) ? THREE_EDGED_ENDS : [];
+	const wanted = [
+		...edges,
+		...ends,
+		0,
+		Math.PI / 2,
+		Math.PI,
+		1.5 * Math.PI,
+		...ridges.map((r) => r.angle_rad),
+	];
 	for (const angle of wanted)
 		if (anchors.every((a) => Math.abs(angleBetween(a, angle)) > SAME)) anchors.push(angle % TURN);
 	anchors.sort((a, b) => a - b);

@@ -39,6 +39,10 @@ export function boxAngle(
 	return a < -1e-12 ? a + 2 * Math.PI : Math.max(0, a);
 }
 
+/** Whether some section of a form is triangular: its columns then follow the three edges. */
+export const isThreeEdged = (form: ToothForm): boolean =>
+	form.sections.some((stop) => stop.shape === 'triangular');
+
 /** Which two stops make the section at one height, and how they mix. */
 interface Mix {
 	lower: number;
@@ -50,7 +54,7 @@ interface Mix {
 }
 
 /** Stops of a form from base to tip, and the mix at any fraction of the height. */
-function sectionMix(form: ToothForm): { stops: SectionStop[]; mixAt(t: number): Mix } {
+function sectionMix(form: ToothForm): { stops: SectionStop[]; threeEdged: boolean; mixAt(t: number): Mix } {
 	const stops = [...form.sections].sort((a, b) => a.at - b.at);
 	const factors = stops.map((stop) => stop.widthFactor ?? 1);
 	const mixAt = (t: number): Mix => {
@@ -68,7 +72,7 @@ function sectionMix(form: ToothForm): { stops: SectionStop[]; mixAt(t: number): 
 			halfWidth_mm: (form.baseWidth_mm / 2) * factor,
 		};
 	};
-	return { stops, mixAt };
+	return { stops, threeEdged: isThreeEdged(form), mixAt };
 }
 
 const mixed = (mix: Mix, p: Point2, q: Point2): Point2 => [
@@ -78,10 +82,14 @@ const mixed = (mix: Mix, p: Point2, q: Point2): Point2 => [
 
 /** Outline of the carina-free section at fraction `t` of the height, as if the crown did not taper; mm. */
 export function blendedSection(form: ToothForm, t: number): (angle_rad: number) => Point2 {
-	const { stops, mixAt } = sectionMix(form);
+	const { stops, threeEdged, mixAt } = sectionMix(form);
 	const mix = mixAt(t);
 	return (angle) =>
-		mixed(mix, sectionOutline(stops[mix.lower].shape, angle), sectionOutline(stops[mix.upper].shape, angle));
+		mixed(
+			mix,
+			sectionOutline(stops[mix.lower].shape, angle, threeEdged),
+			sectionOutline(stops[mix.upper].shape, angle, threeEdged),
+		);
 }
 
 /** How far edges and ridges stand out of a shape at a column and depth, mm. */
@@ -124,8 +132,8 @@ function shapeOfLength(form: ToothForm, columns: readonly number[], length_mm: n
 	const rise =
 		Math.min(0.6, 0.55 * taperSlope(taper, 0.999)) + SWELL + NECK_SWELL * (form.neck?.constriction ?? 0);
 
-	const { stops, mixAt } = sectionMix(form);
-	const outlines = stops.map((stop) => columns.map((angle) => sectionOutline(stop.shape, angle)));
+	const { stops, threeEdged, mixAt } = sectionMix(form);
+	const outlines = stops.map((stop) => columns.map((angle) => sectionOutline(stop.shape, angle, threeEdged)));
 	let mixedAt = NaN;
 	let mix = mixAt(1);
 	const section = (column: number, t: number): Point2 => {

@@ -3,7 +3,8 @@ import type { TriMesh } from '../mesh/triMesh';
 import type { Vec3 } from '../vec3';
 import { boxAngle, type CrownShape } from './crownShape';
 import type { FacetForm, Side, ToothForm } from './form';
-import { nearestColumn } from './relief';
+import type { Point2 } from './sectionOutline';
+import { angleBetween } from './smooth';
 
 const OUTWARD: Readonly<Record<Side, Vec3>> = {
 	distal: [1, 0, 0],
@@ -29,10 +30,7 @@ export function facetPlane(
 	const out = OUTWARD[facet.side];
 	const arc = Math.min(shape.length_mm * 0.999, shape.line.heightToArc(facet.at * form.crownHeight_mm));
 	const { centre, distal, labial } = shape.line.at(arc);
-	const [x, z] = shape.sectionPoint(
-		nearestColumn(shape.columns, boxAngle(facet.side, form)),
-		shape.length_mm - arc,
-	);
+	const [x, z] = surfaceTowards(facet.side, form, shape, shape.length_mm - arc);
 	const surface = [0, 1, 2].map((k) => centre[k] + x * distal[k] + z * labial[k]);
 	const point: Vec3 = [
 		surface[0] - out[0] * facet.depth_mm,
@@ -54,4 +52,14 @@ export function facetPlane(
 		half: { normal, offset_mm: normal[0] * point[0] + normal[1] * point[1] + normal[2] * point[2] },
 		least_deg: (Math.atan(steepest) * 180) / Math.PI,
 	};
+}
+
+/** Section point that lies straight towards a side, mm. */
+function surfaceTowards(side: Side, form: ToothForm, shape: CrownShape, u_mm: number): Point2 {
+	const towards = boxAngle(side, form);
+	const off = ([x, z]: Point2): number =>
+		Math.abs(angleBetween(Math.atan2(z / form.baseWidth_mm, x / form.baseLength_mm), towards));
+	return shape.columns
+		.map((_, j) => shape.sectionPoint(j, u_mm))
+		.reduce((best, point) => (off(point) < off(best) ? point : best));
 }

@@ -3,7 +3,8 @@
  *
  * Angles round the section are seen from the tip, in the tooth frame of mesh/triMesh.ts:
  * 0 = distal (+x), 90 = labial (+z), 180 = mesial (-x), 270 = lingual (-z).
- * On a triangular section the angles are stretched so that 0, 180 and 270 fall on its three edges.
+ * In a form with a triangular section the angles of edges and ridges are stretched (on all its sections) so that 0, 180
+ * and 270 fall on the three edges.
  * Heights `at`, `startsAt`, `from`, `to` are fractions of crown height: 0 = base, 1 = tip.
  */
 

@@ -31,12 +31,8 @@ const CLOSES_AT = 0.8;
 /** The stub's edge rises by up to this fraction of its length. */
 const SCALLOP = 0.2;
 
-/** null for a crown without a root */
-export function rootWall(
-	form: ToothForm,
-	columns: readonly number[],
-	base: readonly Point2[],
-): RootWall | null {
+/** `base` holds the base section's point of each column, mm. null for a crown without a root. */
+export function rootWall(form: ToothForm, base: readonly Point2[]): RootWall | null {
 	const { root } = form;
 	if (root.state === 'none') return null;
 	const length_mm = root.length_mm;
@@ -44,13 +40,15 @@ export function rootWall(
 	const a = form.baseLength_mm / 2;
 	// deeper down the section turns to an oval that is rounder than the crown's base
 	const roundA = b * (a / b) ** 0.6;
-	const oval = base.map(([x, z]): Point2 => {
-		const p = sectionOutline('oval', Math.atan2(z / b, x / a));
+	/** where each column really lies round the section, in the box */
+	const around = base.map(([x, z]) => Math.atan2(z / b, x / a));
+	const oval = around.map((angle): Point2 => {
+		const p = sectionOutline('oval', angle);
 		return [p[0] * roundA, p[1] * b];
 	});
 	const width = widthCurve(form);
 	const folded = root.state === 'full' && root.folded;
-	const foldShare = columns.map((angle) => (0.5 + 0.5 * Math.cos(FOLDS * angle)) ** 3);
+	const foldShare = around.map((angle) => (0.5 + 0.5 * Math.cos(FOLDS * angle)) ** 3);
 	const pitAngle = root.state === 'resorbed' ? boxAngle(root.pitSide, form) : 0;
 	const pitDepth_mm = root.state === 'resorbed' ? root.pitDepth_mm : 0;
 
@@ -61,7 +59,7 @@ export function rootWall(
 
 	const pitShare = (column: number, y: number): number => {
 		if (root.state !== 'resorbed') return 0;
-		const across = angleBetween(columns[column], pitAngle) / PIT_HALF_ANGLE;
+		const across = angleBetween(around[column], pitAngle) / PIT_HALF_ANGLE;
 		const up = (y / length_mm + PIT_CENTRE) / PIT_HALF_HEIGHT;
 		return Math.max(0, 1 - across * across - up * up);
 	};
@@ -82,7 +80,7 @@ export function rootWall(
 		length_mm,
 		endHeight_mm(column) {
 			if (root.state !== 'resorbed') return -length_mm;
-			const angle = columns[column];
+			const angle = around[column];
 			const waves =
 				Math.sin(3 * angle + 0.7) + 0.7 * Math.sin(5 * angle + 2.1) + 0.5 * Math.sin(9 * angle + 4);
 			return -length_mm * (1 - SCALLOP * clamp(0.5 + waves / 4.4, 0, 1));

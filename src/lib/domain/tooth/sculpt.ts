@@ -73,7 +73,7 @@ export function sculpt(form: ToothForm, options: SculptOptions = {}): Result<Scu
 	const surface = relief(form, shape, rows.serrations);
 	const crown = rows.depths_mm.map((u) => crownRing(shape, surface, u));
 	const base = columns.map((_, j) => shape.sectionPoint(j, shape.length_mm));
-	const wall = rootWall(form, columns, base);
+	const wall = rootWall(form, base);
 	crown[crown.length - 1].below = wall ? 'root' : 'dentine';
 	const spacing_mm = form.crownHeight_mm / (along * 0.72);
 	const lower = lowerRings(form, shape, wall, {

@@ -14,15 +14,14 @@ const FLAT_AT = 0.5;
 const CORNER_RAD = Math.PI / 4;
 
 const TURN = 2 * Math.PI;
+const LABIAL_STRETCH = 1 - (2 * CORNER_RAD) / Math.PI;
+const LINGUAL_STRETCH = 1 + (2 * CORNER_RAD) / Math.PI;
 
 /** Section angles 0, 180 and 270 degrees are led onto the three edges of the triangle, 90 onto its flat face. */
 function triangleDirection(angle_rad: number): number {
 	const a = ((angle_rad % TURN) + TURN) % TURN;
-	const half = Math.PI / 2;
-	const labialStretch = (half - CORNER_RAD) / half;
-	const lingualStretch = (half + CORNER_RAD) / half;
-	if (a <= Math.PI) return CORNER_RAD + a * labialStretch;
-	return Math.PI - CORNER_RAD + (a - Math.PI) * lingualStretch;
+	if (a <= Math.PI) return CORNER_RAD + a * LABIAL_STRETCH;
+	return Math.PI - CORNER_RAD + (a - Math.PI) * LINGUAL_STRETCH;
 }
 
 const polar = (radius: number, c: number, s: number): Point2 => [radius * c, radius * s];
@@ -40,8 +39,7 @@ const ROUGH: Readonly<Record<SectionShape, (angle_rad: number) => Point2>> = {
 		return polar(radius, c, Math.sin(a));
 	},
 	triangular: (a) => {
-		const direction = triangleDirection(a);
-		const [c, s] = [Math.cos(direction), Math.sin(direction)];
+		const [c, s] = [Math.cos(a), Math.sin(a)];
 		const faces = [s, 2 * c - s, -2 * c - s];
 		const sum = faces.reduce((total, d) => total + Math.max(0, d) ** TRIANGLE_POWER, 0);
 		return polar(sum ** (-1 / TRIANGLE_POWER), c, s);
@@ -69,10 +67,17 @@ const FIT = Object.fromEntries(
 /**
  * Outline of a section that touches the box -1 .. 1 on all four sides, at a section angle (radians, as in form.ts,
  * measured in the box: multiply x by half the length and z by half the width afterwards).
- * For a triangular section the angles are stretched so that 0, 180 and 270 degrees fall on its edges.
+ * `threeEdged` stretches the angles so that 0, 180 and 270 degrees fall on the edges of a triangular section; all
+ * sections of a form that has a triangular one are read so, or its edges would wind round the crown.
  */
-export function sectionOutline(shape: SectionShape, angle_rad: number): Point2 {
-	const [x, z] = ROUGH[shape](angle_rad);
+export function sectionOutline(shape: SectionShape, angle_rad: number, threeEdged = false): Point2 {
+	const [x, z] = ROUGH[shape](threeEdged ? triangleDirection(angle_rad) : angle_rad);
 	const fit = FIT[shape];
 	return [x * fit.x, (z - fit.middle) * fit.z];
 }
+
+/** Section angles (radians) at which a three-edged form is really most distal and most mesial. */
+export const THREE_EDGED_ENDS = [
+	Math.PI + (Math.PI + CORNER_RAD) / LINGUAL_STRETCH,
+	Math.PI + CORNER_RAD / LINGUAL_STRETCH,
+] as const;
