@@ -3,12 +3,16 @@ import { join } from 'node:path';
 import type { ContentFile } from '../content/draft';
 import type { Exhibit } from '../content/exhibit';
 import { exhibitHash } from './composeExhibit';
+import { PREPARER_VERSION } from './prepare/preparerVersion';
 import { sha256 } from './shapeHash';
 import { readPrepared } from './shapeKeeper';
 import { writeAtomically } from './writeAtomically';
 
-/** Raised when the Exhibit type changes, so that an old snapshot is not taken for a new one. */
-const SNAPSHOT_VERSION = 2;
+/**
+ * The first part is raised when the Exhibit type changes; the second follows the preparer, whose facts
+ * stand in it. A snapshot of another version is not used.
+ */
+export const SNAPSHOT_VERSION = `2.${PREPARER_VERSION}`;
 
 const snapshotPath = (dataDir: string): string => join(dataDir, 'snapshot.json');
 
@@ -37,7 +41,7 @@ export async function readSnapshot(dataDir: string): Promise<Snapshot | null> {
 	let listing: string;
 	try {
 		const stored = JSON.parse(await readFile(snapshotPath(dataDir), 'utf8')) as Snapshot & {
-			version: number;
+			version: string;
 		};
 		if (stored.version !== SNAPSHOT_VERSION) return null;
 		({ exhibit, listing } = stored);

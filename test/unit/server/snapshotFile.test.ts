@@ -2,7 +2,7 @@ import { readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { shapeFiles } from '../../../src/lib/server/shapeFiles';
-import { readSnapshot, writeSnapshot } from '../../../src/lib/server/snapshotFile';
+import { readSnapshot, SNAPSHOT_VERSION, writeSnapshot } from '../../../src/lib/server/snapshotFile';
 import { exhibit, hashOf, prepared, put, scratchFolder, specimen } from './samples';
 
 async function withShape(name: string, dataDir: string): Promise<void> {
@@ -48,9 +48,9 @@ describe('snapshotFile', () => {
 			text.slice(0, text.length / 2),
 			'',
 			'null',
-			'{"version":2}',
+			`{"version":"${SNAPSHOT_VERSION}"}`,
 			text.replace('Skerrow', 'Skarrow'),
-			text.replace('"version":2', '"version":0'),
+			text.replace(`"version":"${SNAPSHOT_VERSION}"`, '"version":"0.0"'),
 		]) {
 			await put(data, 'snapshot.json', damaged);
 			expect(await readSnapshot(data)).toBeNull();
@@ -61,7 +61,11 @@ describe('snapshotFile', () => {
 		const data = await scratchFolder();
 		await withShape('cone', data);
 		await writeSnapshot(data, { exhibit: exhibit(), listing: 'x' });
-		await put(data, '.snapshot.json.4711.00ff.tmp', '{"version":2,"exhibit":{"museum":"half');
+		await put(
+			data,
+			'.snapshot.json.4711.00ff.tmp',
+			`{"version":"${SNAPSHOT_VERSION}","exhibit":{"museum":"half`,
+		);
 		expect(await readSnapshot(data)).toEqual({ exhibit: exhibit(), listing: 'x' });
 	});
 });
