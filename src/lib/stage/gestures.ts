@@ -22,7 +22,9 @@ export interface Hands {
 }
 
 interface Sample {
+	/** time of the event and since the one before it, ms */
 	t: number;
+	dt: number;
 	dx: number;
 	dy: number;
 }
@@ -30,10 +32,9 @@ interface Sample {
 /** Mean speed of a finger over its last moments before it lifted; zero when it had come to rest. */
 export const releaseSpeed = (samples: readonly Sample[], lifted_ms: number): { vx: number; vy: number } => {
 	const fresh = samples.filter((s) => lifted_ms - s.t <= FLICK_STALE_ms);
-	if (fresh.length < 2) return { vx: 0, vy: 0 };
-	// the first of them only marks the time from which the others moved
-	const span = Math.max(1, lifted_ms - fresh[0].t);
-	const sum = fresh.slice(1).reduce((s, m) => ({ dx: s.dx + m.dx, dy: s.dy + m.dy }), { dx: 0, dy: 0 });
+	if (fresh.length === 0) return { vx: 0, vy: 0 };
+	const span = Math.max(1, lifted_ms - (fresh[0].t - fresh[0].dt));
+	const sum = fresh.reduce((s, m) => ({ dx: s.dx + m.dx, dy: s.dy + m.dy }), { dx: 0, dy: 0 });
 	return { vx: sum.dx / span, vy: sum.dy / span };
 };
 
@@ -45,6 +46,7 @@ export const attachGestures = (element: HTMLElement, hands: Hands): (() => void)
 	let begun = false; // past the drag threshold
 	let pinched = false; // two fingers were down at some time in this touch
 	let samples: Sample[] = [];
+	let lastMove_ms = 0;
 	let lastTap: { t: number; x: number; y: number } | null = null;
 
 	const tapped = (t: number, x: number, y: number) => {
@@ -64,6 +66,7 @@ export const attachGestures = (element: HTMLElement, hands: Hands): (() => void)
 						begun = false;
 						pinched = false;
 						samples = [];
+						lastMove_ms = t;
 						hands.grab();
 					}
 					if (pinching) pinched = true;
@@ -71,10 +74,11 @@ export const attachGestures = (element: HTMLElement, hands: Hands): (() => void)
 					const start_px = DRAG_START_px[kind as keyof typeof DRAG_START_px] ?? DRAG_START_px.touch;
 					if (!begun && Math.hypot(movement[0], movement[1]) >= start_px) begun = true;
 					if (begun && !pinching && (delta[0] !== 0 || delta[1] !== 0)) {
-						if (!last) samples.push({ t, dx: delta[0], dy: delta[1] });
+						if (!last) samples.push({ t, dt: t - lastMove_ms, dx: delta[0], dy: delta[1] });
 						if (samples.length > 24) samples.shift();
 						hands.drag(delta[0], delta[1]);
 					}
+					lastMove_ms = t;
 					if (!last || pinched || canceled || event.type !== 'pointerup') return;
 					if (!begun) {
 						if (elapsedTime <= DOUBLE_TAP_ms) tapped(t, xy[0], xy[1]);

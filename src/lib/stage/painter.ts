@@ -25,8 +25,8 @@ export interface Painter {
 	draw(pictures: readonly Picture[], step: Step, pixelRatio: number, moving: boolean): void;
 	/** Makes the shaders now, so that the first tooth does not wait for them; they live as long as `materials`. */
 	warm(materials: ToothMaterials): void;
-	/** After a restored context: what the renderer cannot bring back by itself. */
-	rebuild(): void;
+	/** When the context is lost: lets go of what the renderer cannot bring back; it is made anew when next needed. */
+	forget(): void;
 	/** Resolves when the graphics side has finished what was asked of it so far, or the context is gone. */
 	finished(): Promise<void>;
 	readonly software: boolean;
@@ -184,7 +184,7 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 			renderer.compile(shadow.scene, camera);
 			renderer.compile(copy.scene, camera);
 		},
-		rebuild: () => buffer.drop(),
+		forget: () => buffer.drop(),
 		finished: () =>
 			new Promise((resolve) => {
 				const fence = gl.fenceSync(gl.SYNC_GPU_COMMANDS_COMPLETE, 0);

@@ -222,6 +222,7 @@ export const createStage = (
 		if (gone) return;
 		lost = true;
 		losses++;
+		painter.forget();
 		cancelAnimationFrame(ticking);
 		ticking = 0;
 		clearTimeout(reloadTimer);
@@ -232,7 +233,6 @@ export const createStage = (
 		if (gone) return;
 		lost = false;
 		clearTimeout(reloadTimer);
-		painter.rebuild();
 		once();
 		options.onContext?.('restored');
 	};

@@ -3,7 +3,7 @@ import { releaseSpeed } from '../../../src/lib/stage/gestures';
 import { FLICK_STALE_ms } from '../../../src/lib/stage/thresholds';
 
 const steady = (n: number, dt: number, dx: number, dy: number, from = 0) =>
-	Array.from({ length: n }, (_, i) => ({ t: from + i * dt, dx, dy }));
+	Array.from({ length: n }, (_, i) => ({ t: from + i * dt, dt, dx, dy }));
 
 test('a steady finger is let go at its own speed, whatever the rate of events', () => {
 	for (const dt of [4, 8, 16]) {
@@ -19,9 +19,9 @@ test('a finger that rested before it lifted has no speed', () => {
 	expect(releaseSpeed(samples, samples[19].t + FLICK_STALE_ms + 1)).toEqual({ vx: 0, vy: 0 });
 });
 
-test('one event or none is no flick', () => {
+test('no event is no flick; a single one counts by the time since the finger came down', () => {
 	expect(releaseSpeed([], 100)).toEqual({ vx: 0, vy: 0 });
-	expect(releaseSpeed([{ t: 100, dx: 50, dy: 0 }], 101)).toEqual({ vx: 0, vy: 0 });
+	expect(releaseSpeed([{ t: 100, dt: 40, dx: 50, dy: -10 }], 110)).toEqual({ vx: 1, vy: -0.2 });
 });
 
 test('events in the same millisecond do not make it infinite', () => {
