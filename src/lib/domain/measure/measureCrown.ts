@@ -23,6 +23,7 @@ import type {
 } from './crownMeasures';
 import { findApex } from './findApex';
 import { findBase } from './findBase';
+import { tipPoint } from './tipPoint';
 import { tipRadius } from './tipRadius';
 
 export interface MeasureOptions {
@@ -131,7 +132,7 @@ export function measureCrown(
 
 	const ch = vec3.distance(apex, baseDistal);
 	const al = vec3.distance(apex, baseMesial);
-	const tip = roundTip(welded, apex, Math.min(height * 0.5, cbl), cut, warn);
+	const tip = roundTip(welded, frame, apex, Math.min(height * 0.5, cbl), cut, warn);
 	const tall = height >= LEAST_SLENDER * cbl;
 	const curvature = tall ? centrelineTurning(welded, frame, apex, heights) : null;
 	if (!tall) warn('too-low-for-curvature', 'The crown is too low for its length to tell a centreline.');
@@ -280,7 +281,14 @@ function foundCrown(mesh: TriMesh, shape: Topology, warn: Warn): Result<Crown, M
 	});
 }
 
-function roundTip(mesh: TriMesh, apex: Vec3, largest_mm: number, cut: Cut, warn: Warn): number | null {
+function roundTip(
+	mesh: TriMesh,
+	frame: PlaneFrame,
+	apex: Vec3,
+	largest_mm: number,
+	cut: Cut,
+	warn: Warn,
+): number | null {
 	// two slices just below the top: their areas are as 1 to 2 in a sphere, 1 to 4 in a cone, alike under a flat
 	const upper = cut(0.998);
 	const lower = cut(0.996);
@@ -288,7 +296,7 @@ function roundTip(mesh: TriMesh, apex: Vec3, largest_mm: number, cut: Cut, warn:
 		warn('tip-flat', 'The tip is flat: it has no radius.');
 		return null;
 	}
-	const radius = tipRadius(mesh, apex, largest_mm);
+	const radius = tipRadius(mesh, tipPoint(mesh, frame, apex, largest_mm, cut(0.8)), largest_mm);
 	if (radius === null) {
 		warn('tip-not-resolved', 'The tip is not round, or sharper than the mesh resolves: no tip radius.');
 	}
