@@ -68,12 +68,14 @@ export interface StageEvents {
 export interface Stage {
 	/** Adds a view drawn where `element` stands; gestures on the element turn its tooth. */
 	addView(element: HTMLElement): StageView;
+	/** At first same-scale. Under same-scale zoom is one for all views, linked or not: a mm stays a mm everywhere. */
 	setScaleMode(mode: ScaleMode): void;
+	/** At first linked. Linking again eases all views to the pose of the one last touched. */
 	setLinked(linked: boolean): void;
 	on<K extends keyof StageEvents>(event: K, listener: StageEvents[K]): () => void;
 	/** Loads a shape into the cache without showing it. */
 	preload(shape: ShapeRef): Promise<void>;
-	/** Asks for one more frame. */
+	/** Asks for one more frame; also when a view's element has moved without a resize or scroll (an animation). */
 	invalidate(): void;
 	stats(): StageStats;
 	dispose(): void;

@@ -151,13 +151,13 @@ void main() {
 	float lit = max(0.0, (nk + wrap) / (1.0 + wrap));
 	float hard = max(0.0, nk);
 	vec3 through = mix(vec3(1.0), vec3(1.12, 0.90, 0.70), (1.0 - smoothstep(0.0, 0.5, nk)) * (0.4 + 0.6 * enamel));
-	float open = mix(0.35, 1.0, ao);
+	float open = mix(0.10, 1.0, smoothstep(0.0, 0.85, ao));
 	vec3 diffuse = KEY * through * (lit * lit * 0.55 + lit * 0.45) * open;
 	diffuse += FILL * max(0.0, dot(n, FILL_DIR) * 0.7 + 0.3) * ao;
 	diffuse += RIM * pow(max(0.0, dot(n, RIM_DIR)), 1.5) * ao * 0.7;
 	diffuse += mix(FELT, SKY, n.y * 0.5 + 0.5) * ao * ao * 2.0;
 	diffuse += vec3(1.0, 0.66, 0.36) * (edge * edge) * (0.10 * enamel + 0.85 * tip) * ao;
-	vec3 colour = albedo * diffuse * 0.3183 * 1.4;
+	vec3 colour = albedo * diffuse * 0.3183 * 1.5;
 
 	// highlights
 	float a = rough * rough;
@@ -173,8 +173,9 @@ void main() {
 	float blur = 0.03 + rough * 0.32;
 	float window = shade(r, vec3(-0.755, 0.362, 0.547), vec3(0.587, 0.0, 0.810), vec3(0.293, 0.932, -0.212), vec2(0.13, 0.95), blur);
 	float strip = shade(r, vec3(0.934, 0.155, 0.322), vec3(-0.326, 0.0, 0.945), vec3(0.147, 0.988, 0.050), vec2(0.09, 1.30), blur);
-	vec3 mirror = vec3(1.00, 0.90, 0.76) * window * 12.0 + vec3(0.62, 0.74, 0.95) * strip * 2.4;
+	vec3 mirror = vec3(1.00, 0.90, 0.76) * window * 9.0 + vec3(0.62, 0.74, 0.95) * strip * 1.2;
 	mirror += mix(FELT, SKY * 1.6, smoothstep(-0.3, 0.8, r.y)) * 1.4;
+	mirror += vec3(1.00, 0.92, 0.80) * smoothstep(0.5, 0.95, r.y) * 1.3;
 	colour += mirror * fresnel * coat * mix(0.2, 1.0, ao * ao);
 
 	colour = film(colour);

@@ -20,10 +20,6 @@ export const PINCH_MIN_SPAN_px = 40;
 
 /** Zoom per wheel unit: one usual notch of 100 px zooms by about 16 %. */
 export const WHEEL_ZOOM_PER_px = 0.0015;
-/** Wheels that report lines or pages instead of px. Common practice, no source. */
-export const WHEEL_LINE_px = 16;
-export const WHEEL_PAGE_px = 400;
-
 /** Two taps within this time and distance are a double tap: reset. Children are slow and wide. */
 export const DOUBLE_TAP_ms = 450;
 export const DOUBLE_TAP_px = 32;
