@@ -2,8 +2,12 @@ import type { ContentFiles } from './contentFiles';
 import { report } from './contentFiles';
 import type { CompiledUi } from './compileTable';
 import type { GlossaryEntry } from './exhibit';
+import { placeOf } from './explainIssue';
 import { FILE_START } from './finding';
 import { suggest } from './suggest';
+
+/** Texts of one file that are reported as not used; after that many it is the wrong file. */
+const MOST_UNUSED = 50;
 
 export interface Language {
 	code: string;
@@ -52,27 +56,12 @@ function translated(
 	first: Language,
 ): Record<string, string> {
 	const kept: Record<string, string> = {};
+	const unused: string[] = [];
 	for (const [key, { text, names, place }] of ui.messages) {
 		const original = base.messages.get(key);
 		if (!original) {
 			if (base.broken.has(key)) kept[key] = text;
-			else {
-				report(
-					files,
-					path,
-					'text-not-used',
-					files.byPath.get(path)!.compiled!.places.get(key)?.key ?? place,
-					key,
-					{
-						key,
-						meant: suggest(
-							key,
-							[...base.messages.keys()].filter((other) => !ui.messages.has(other)),
-						),
-						file: `ui/${first.code}.yaml`,
-					},
-				);
-			}
+			else unused.push(key);
 			continue;
 		}
 		const missing = original.names.filter((name) => !names.includes(name));
@@ -87,6 +76,12 @@ function translated(
 			extra: extra.map(braces),
 			language: first.name,
 		});
+	}
+	const untranslated = [...base.messages.keys()].filter((other) => !ui.messages.has(other));
+	for (const key of unused.slice(0, MOST_UNUSED)) {
+		const place = placeOf(files.byPath.get(path)!.compiled!.places, [key], 'key');
+		const words = { key, meant: suggest(key, untranslated), file: `ui/${first.code}.yaml` };
+		report(files, path, 'text-not-used', place, key, words);
 	}
 	for (const [key, { text }] of base.messages) {
 		if (ui.messages.has(key) || ui.broken.has(key)) continue;

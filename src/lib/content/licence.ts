@@ -33,6 +33,7 @@ export function suggestLicence(text: string): string | undefined {
 			new RegExp(`rightsstatements\\.org/(vocab|page)/${name}(/|$)`, 'i').test(tidy),
 	);
 	if (statement) return statementAddress(statement);
+	if (/all rights reserved|copyright|©/i.test(tidy)) return statementAddress('InC');
 	if (/^(cc[ -]?)?(0|zero)\b|cc0/i.test(tidy)) return 'http://creativecommons.org/publicdomain/zero/1.0/';
 	if (/public ?domain/i.test(tidy))
 		return `http://creativecommons.org/publicdomain/${/zero/.test(tidy) ? 'zero' : 'mark'}/1.0/`;
@@ -40,7 +41,7 @@ export function suggestLicence(text: string): string | undefined {
 		.exec(tidy)?.[0]
 		.toLowerCase()
 		.replace(/ /g, '-');
-	if (!kind || !/cc|creativecommons|^by/i.test(tidy)) return undefined;
+	if (!kind || !/\bcc\b|creativecommons|^by(-|\s*\d|$)/i.test(tidy)) return undefined;
 	const version = /\b[1-4]\.[0-5]\b/.exec(tidy)?.[0] ?? '4.0';
 	const address = `http://creativecommons.org/licenses/${kind}/${version}/`;
 	return isLicence(address) ? address : undefined;

@@ -33,10 +33,10 @@ export function proseFindings(body: string, linesBefore: number, language: strin
 				);
 			}
 		}
-		const picture = /!\[[^\]]*\]\([^)]*\)/.exec(block.content);
+		const picture = /!\[[^\]]{0,200}\]\([^)]{0,500}\)/.exec(block.content);
 		if (picture)
 			findings.push(finding('picture-left-out', place(lineOf(block, picture.index), picture[0]), '', null));
-		const code = /<\/?[a-z][^>\n]*>/i.exec(block.content);
+		const code = /<\/?[a-z][^>\n]{0,200}>/i.exec(block.content);
 		if (code && !/^<(https?:|mailto:)/i.test(code[0])) {
 			findings.push(
 				finding('code-shown-as-text', place(lineOf(block, code.index), code[0]), '', { found: code[0] }),
@@ -77,6 +77,6 @@ function sentences(text: string): { text: string; offset: number }[] {
 	}
 }
 
-export const countWords = (text: string) => text.replace(/\]\([^)]*\)/g, ']').match(WORD)?.length ?? 0;
+export const countWords = (text: string) => text.replace(/\]\([^)]{0,500}\)/g, ']').match(WORD)?.length ?? 0;
 
 const firstWords = (text: string) => `${text.split(/\s+/).slice(0, 6).join(' ')}…`;

@@ -6,8 +6,6 @@ export interface RenderedMarkdown {
 	html: string;
 	/** the same as plain text, paragraphs on lines of their own */
 	plain: string;
-	/** offset-free notes for the checker */
-	hasPicture: boolean;
 }
 
 const ALLOWED_TAGS = ['p', 'br', 'em', 'strong', 'ul', 'ol', 'li', 'h3', 'h4', 'blockquote', 'sup', 'sub'];
@@ -50,11 +48,9 @@ export function renderMarkdown(text: string): RenderedMarkdown {
 		disallowedTagsMode: 'escape',
 		transformTags: { h1: 'h3', h2: 'h3', h5: 'h4', h6: 'h4' },
 	}).trim();
-	const inline = tokens.filter((token) => token.type === 'inline');
 	return {
 		html,
 		plain: tokens.map(plainBlock).filter(Boolean).join('\n'),
-		hasPicture: inline.some((token) => token.children?.some((child) => child.type === 'image')),
 	};
 }
 
@@ -83,9 +79,9 @@ function addressAfter(tokens: Token[], close: number): string | null {
 		if (tokens[i].type !== 'link_open') continue;
 		const address = String(tokens[i].attrGet('href') ?? '');
 		const words = tokens.slice(i + 1, close).map((token) => token.content);
-		return SHOWN_ADDRESS.test(address) && words.join('') !== address.replace(/^mailto:/i, '')
-			? address
-			: null;
+		if (!SHOWN_ADDRESS.test(address)) return null;
+		const shown = address.replace(/^mailto:/i, '');
+		return words.join('') === shown ? null : shown;
 	}
 	return null;
 }

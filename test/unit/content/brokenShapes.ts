@@ -1,5 +1,13 @@
 import { S1, S2, type BrokenCase } from './brokenContent';
+import { sculptorLimit } from './sculptorLimit';
 import { edited } from './validContent';
+
+const FINEST = sculptorLimit({
+	carinae: [{ where: 'mesial', prominence_mm: 0.7, from: 0.05, serrationsPer5mm: 60 }],
+});
+const BLUNTEST = sculptorLimit({ tipRadius_mm: 20 });
+const TALLEST = sculptorLimit({ carinae: [{ where: 'mesial', prominence_mm: 9, from: 0.05 }] });
+const HIGHEST = sculptorLimit({ pulp: { height_mm: 36, opening: 0.5 } });
 
 /** Shapes that cannot be made. */
 export const brokenShapes: BrokenCase[] = [
@@ -59,7 +67,7 @@ export const brokenShapes: BrokenCase[] = [
 	},
 	{
 		name: 'a licence that is not one',
-		overlay: edited(S1, 'http://creativecommons.org/licenses/by/4.0/', 'All rights reserved'),
+		overlay: edited(S1, 'http://creativecommons.org/licenses/by/4.0/', 'Ask at the desk'),
 		shows: ['skm-0002'],
 		problems: [
 			{
@@ -68,7 +76,7 @@ export const brokenShapes: BrokenCase[] = [
 				severity: 'error',
 				path: 'licence',
 				message:
-					'"All rights reserved" is not the address of a Creative Commons licence or of a RightsStatements.org statement.',
+					'"Ask at the desk" is not the address of a Creative Commons licence or of a RightsStatements.org statement.',
 				remedy:
 					'Write the http address to its last slash: licence: http://creativecommons.org/licenses/by/4.0/',
 			},
@@ -103,9 +111,8 @@ export const brokenShapes: BrokenCase[] = [
 				id: 'serration-too-fine',
 				severity: 'error',
 				path: 'shape.model.carinae[0].serrations_per_5mm',
-				message:
-					'Serrations of 60 per 5 mm are finer than the model can show; 13.1 is the most on this tooth.',
-				remedy: 'Write serrations_per_5mm: 13.1, and give the true number in the label.',
+				message: `Serrations of 60 per 5 mm are finer than the model can show; ${FINEST} is the most on this tooth.`,
+				remedy: `Write serrations_per_5mm: ${FINEST}, and give the true number in the label.`,
 			},
 		],
 	},
@@ -119,8 +126,8 @@ export const brokenShapes: BrokenCase[] = [
 				id: 'tip-too-blunt',
 				severity: 'error',
 				path: 'shape.model.tip_radius_mm',
-				message: 'A tip radius of 20 mm does not fit on this crown; 8.04 mm is the most.',
-				remedy: 'Make it smaller, for example tip_radius_mm: 8.04',
+				message: `A tip radius of 20 mm does not fit on this crown; ${BLUNTEST} mm is the most.`,
+				remedy: `Make it smaller, for example tip_radius_mm: ${BLUNTEST}`,
 			},
 		],
 	},
@@ -134,8 +141,8 @@ export const brokenShapes: BrokenCase[] = [
 				id: 'ridge-too-tall',
 				severity: 'error',
 				path: 'shape.model.carinae[0].prominence_mm',
-				message: 'prominence_mm is 9: ridges or edges would run into each other; 5.29 is the most here.',
-				remedy: 'Make it smaller, for example prominence_mm: 5.29',
+				message: `prominence_mm is 9: ridges or edges would run into each other; ${TALLEST} is the most here.`,
+				remedy: `Make it smaller, for example prominence_mm: ${TALLEST}`,
 			},
 		],
 	},
@@ -150,7 +157,7 @@ export const brokenShapes: BrokenCase[] = [
 				severity: 'error',
 				path: 'shape.model.pulp.height_mm',
 				message: 'The pulp cavity would come through the wall of the tooth.',
-				remedy: 'Make the cavity lower or narrower: 33.5 is the most here',
+				remedy: `Make the cavity lower or narrower: ${HIGHEST} is the most here`,
 			},
 		],
 	},
