@@ -5,11 +5,11 @@ import type { PageServerLoad } from './$types';
 /** How many teeth lie on the start screen. */
 const ON_SHOW = 9;
 
-export const load: PageServerLoad = ({ locals, depends }) => {
+export const load: PageServerLoad = ({ url, depends }) => {
 	depends('exhibit:now');
 	const exhibit = getStore().current();
 	if (!exhibit) return { teeth: [] };
-	const { specimens } = viewFor(exhibit, locals.lang);
+	const { specimens } = viewFor(exhibit, url.searchParams.get('lang') ?? '');
 	// spread over the drawer, so that the row shows many kinds
 	const step = Math.max(1, specimens.length / ON_SHOW);
 	const teeth = [];

@@ -138,7 +138,7 @@ test('nothing is drawn while nothing moves, on one canvas', async ({ page }) => 
 	expect(after?.views).toBe(2);
 	await expect(page.locator('canvas')).toHaveCount(1);
 	await page.locator('.home').tap();
-	await ready(page);
+	await page.locator('.start[data-ready]').waitFor();
 	await expect(page.locator('canvas')).toHaveCount(1);
 	expect((await page.evaluate(() => window.toothTable?.stats()))?.views).toBe(0);
 });

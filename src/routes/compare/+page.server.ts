@@ -3,10 +3,10 @@ import { viewFor } from '$lib/server/viewFor';
 import { error } from '@sveltejs/kit';
 import type { PageServerLoad } from './$types';
 
-export const load: PageServerLoad = ({ locals, depends }) => {
+export const load: PageServerLoad = ({ url, depends }) => {
 	depends('exhibit:now');
 	const exhibit = getStore().current();
 	if (!exhibit) return { specimens: [] };
 	if (!exhibit.rooms.includes('compare')) error(404, 'This room is closed.');
-	return { specimens: viewFor(exhibit, locals.lang).specimens };
+	return { specimens: viewFor(exhibit, url.searchParams.get('lang') ?? '').specimens };
 };
