@@ -48,6 +48,11 @@ export const measures: CrownMeasures = {
 	apexAngle_deg: 28,
 	tipRadius_mm: 0.5,
 	curvature_deg: 0,
+	ridgeCount: 0,
+	ridges: [],
+	carinaCount: 0,
+	carinae: [],
+	facets: [],
 	sections: [],
 	warnings: [],
 };

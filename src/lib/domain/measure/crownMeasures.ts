@@ -9,6 +9,36 @@ export interface CrownMarks {
 	labial?: Vec3;
 }
 
+/** Outline of a section with its edges and ridges smoothed off. Limits: outlineShape.ts. */
+export const OUTLINE_SHAPES = ['round', 'oval', 'blade', 'triangular', 'other'] as const;
+export type OutlineShape = (typeof OUTLINE_SHAPES)[number];
+
+/** A ridge or a sharp edge (carina) that runs up the crown. */
+export interface CrownLine {
+	/**
+	 * where it stands round the section, seen from the middle of the section: 0 distal, 90 labial, 180 mesial, 270 lingual.
+	 * Unmarked, labial and lingual may be swapped.
+	 */
+	angle_deg: number;
+	/** how far it stands out: a ridge over the hollows beside it; a carina over the outline smoothed, mm */
+	prominence_mm: number;
+	/** lowest and highest place where it was found, fractions of axial height; never below 0.03 or above 0.95 */
+	from: number;
+	to: number;
+}
+
+export const FACET_PLACES = ['apical', 'labial', 'lingual', 'mesial', 'distal'] as const;
+export type FacetPlace = (typeof FACET_PLACES)[number];
+
+/** A flat patch that wear has cut. */
+export interface WornFacet {
+	area_mm2: number;
+	/** unit, outward, in the mesh's own frame */
+	normal: Vec3;
+	/** which way it looks: apical when nearer to the axis than to any side */
+	where: FacetPlace;
+}
+
 export interface SectionMeasure {
 	/** fraction of axial height above the base, 0 .. 1 */
 	at: number;
@@ -20,6 +50,8 @@ export interface SectionMeasure {
 	width_mm: number;
 	/** 4*pi*A/P^2 */
 	circularity: number;
+	/** null when the mesh is too coarse here to tell */
+	shape: OutlineShape | null;
 }
 
 export interface MeasureWarning {
@@ -66,6 +98,15 @@ export interface CrownMeasures {
 	tipRadius_mm: number | null;
 	/** total turning of the centreline from base to apex */
 	curvature_deg: number | null;
+	/** apicobasal ridges counted round the mid-crown section, by the lines of `ridges` that pass it */
+	ridgeCount: number | null;
+	/** by rising angle; empty when ridgeCount is null */
+	ridges: CrownLine[];
+	/** sharp edges, wherever they run; with `carinae` they are counted apart from ridges */
+	carinaCount: number | null;
+	carinae: CrownLine[];
+	/** largest first */
+	facets: WornFacet[];
 	/** at 0.1 .. 0.9 of axial height */
 	sections: SectionMeasure[];
 	warnings: MeasureWarning[];

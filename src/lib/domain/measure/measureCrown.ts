@@ -118,6 +118,7 @@ export function measureCrown(
 			length_mm: values.length,
 			width_mm: values.width,
 			circularity: (4 * Math.PI * values.area) / values.perimeter ** 2,
+			shape: null,
 		});
 	}
 	if (missed > 0)
@@ -161,6 +162,11 @@ export function measureCrown(
 		apexAngle_deg: apexAngle(cbl, al, ch),
 		tipRadius_mm: tip,
 		curvature_deg: curvature,
+		ridgeCount: null,
+		ridges: [],
+		carinaCount: null,
+		carinae: [],
+		facets: [],
 		sections,
 		warnings,
 	});
