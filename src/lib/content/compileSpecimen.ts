@@ -27,7 +27,8 @@ export interface CompiledSpecimen {
 	accession?: Reference;
 	scan?: Reference;
 	sources: Reference[];
-	features: string[];
+	/** null when they cannot be read */
+	features: string[] | null;
 }
 
 /** Checks one specimen.yaml by itself. */
@@ -45,17 +46,18 @@ export function compileSpecimen(yaml: YamlResult): { compiled: CompiledSpecimen;
 
 	const { value, findings } = checkFields(specimenSchema, raw, places);
 	const marked = valueAt(raw, ['features']);
+	const ids = Array.isArray(marked) ? marked.flatMap((_, i) => text('features', i, 'id')?.id ?? []) : [];
 	const compiled: CompiledSpecimen = {
 		group: text('group'),
 		bed: text('bed'),
 		accession: text('accession'),
 		scan: text('shape', 'scan', 'file'),
 		sources: [...texts('sources'), ...texts('shape', 'model', 'based_on')],
-		features: Array.isArray(marked) ? marked.flatMap((_, i) => text('features', i, 'id')?.id ?? []) : [],
+		features: marked === undefined || Array.isArray(marked) ? ids : null,
 	};
 
 	const firstLine = new Map<string, number>();
-	compiled.features.forEach((id) => {
+	ids.forEach((id) => {
 		const i = (marked as unknown[]).findIndex(
 			(entry, j) => valueAt(entry, ['id']) === id && !firstLine.has(`${id}/${j}`),
 		);
@@ -76,7 +78,7 @@ export function compileSpecimen(yaml: YamlResult): { compiled: CompiledSpecimen;
 			}),
 		);
 	}
-	const shape = valueAt(raw, ['shape']);
+	const shape = value?.shape ?? valueAt(raw, ['shape']);
 	if (typeof shape === 'object' && shape !== null && !Array.isArray(shape)) {
 		const model = 'model' in shape;
 		const scan = 'scan' in shape;

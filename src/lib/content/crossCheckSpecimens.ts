@@ -23,7 +23,7 @@ export function crossCheckSpecimens(
 		if (kind.kind !== 'specimen') continue;
 		const own = compiled?.specimen;
 		const labels = textsOf(files, languages, 'specimen', kind.id, (text) => text.label);
-		if (own) features(files, languages, kind.id, own.features, labels);
+		if (own?.features) features(files, languages, kind.id, own.features, labels);
 		if (!own) continue;
 
 		const at = ({ path: steps }: Reference) => [placeOf(compiled!.places, steps), fieldPath(steps)] as const;

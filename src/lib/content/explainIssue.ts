@@ -52,7 +52,7 @@ export function explainIssue(
 	const value = valueAt(whole, issue.path);
 	const place = placeOf(places, steps);
 	const key = String([...steps].reverse().find((step) => typeof step !== 'number') ?? '');
-	const found = show(value);
+	const found = places.get(path)?.written ?? show(value);
 
 	if (value === undefined && steps.length > 0) {
 		return [finding('missing-key', place, path, { path, key })];
@@ -61,7 +61,7 @@ export function explainIssue(
 
 	switch (issue.code) {
 		case 'invalid_type':
-			return [wrongType(issue.expected, value, key, path, place, issue.path, schema, whole)];
+			return [wrongType(issue.expected, value, found, key, path, place, issue.path, schema, whole)];
 		case 'invalid_value':
 			return [choice(value, issue.values.map(String), key, path, place)];
 		case 'invalid_union': {
@@ -75,7 +75,9 @@ export function explainIssue(
 		case 'too_big': {
 			if (issue.origin === 'string') return [finding('empty-value', place, path, { path })];
 			if (issue.origin === 'array') return [finding('list-empty', place, path, { path })];
-			const range = rangeAt(schema, issue.path, whole);
+			const own =
+				issue.code === 'too_small' ? { min: Number(issue.minimum) } : { max: Number(issue.maximum) };
+			const range = { ...own, ...rangeAt(schema, issue.path, whole) };
 			return [finding('out-of-range', place, path, { path, found, ...range })];
 		}
 		case 'invalid_format':
@@ -88,6 +90,7 @@ export function explainIssue(
 function wrongType(
 	expected: string,
 	value: unknown,
+	found: string,
 	key: string,
 	path: string,
 	place: Place,
@@ -95,7 +98,6 @@ function wrongType(
 	schema: z.ZodType,
 	whole: unknown,
 ): Finding {
-	const found = show(value);
 	switch (expected) {
 		case 'number':
 		case 'int':

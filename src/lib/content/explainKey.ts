@@ -118,6 +118,15 @@ function otherUnit(
 	key: string,
 	known: readonly string[],
 ): { meant: string; measure: string; factor?: number } | null {
+	const per = /^(?:serrations|denticles)_per_(\d*)(mm|cm)$/.exec(key);
+	if (per && known.includes('serrations_per_5mm')) {
+		const length_mm = Number(per[1] || 1) * (per[2] === 'cm' ? 10 : 1);
+		return {
+			meant: 'serrations_per_5mm',
+			measure: 'serrations are counted on 5 mm of the edge',
+			factor: 5 / length_mm,
+		};
+	}
 	for (const meant of known) {
 		const unit = KEY_UNITS.find((u) => meant.endsWith(`_${u}`));
 		if (!unit) continue;

@@ -99,6 +99,16 @@ const EXAMPLES: Readonly<Record<string, string>> = {
 	licence: 'licence: http://creativecommons.org/licenses/by/4.0/',
 	rights_holder: 'rights_holder: Skerrow Museum',
 	id: 'id: edge',
+	width_factor: 'width_factor: 0.9',
+	serrations_per_5mm: 'serrations_per_5mm: 12',
+	serration_depth_mm: 'serration_depth_mm: 0.2',
+	ridges: 'ridges: { count: 24, height_mm: 0.4, sides: all, from: 0, to: 0.8, alternating: true }',
+	neck: 'neck: { constriction: 0.1, length_mm: 2 }',
+	pulp: 'pulp: { height_mm: 6, opening: 0.5 }',
+	wear: 'wear: { tip_worn_to_mm: 36.8 }',
+	tip_worn_to_mm: 'tip_worn_to_mm: 36.8',
+	facets: 'facets: [{ side: labial, angle_deg: 20, depth_mm: 1.2, at: 0.8 }]',
+	scan: 'scan: { file: scan.stl, units: mm }',
 	'languages.name': 'name: English',
 	'sections.shape': 'shape: oval',
 	'sections.at': 'at: 0',
@@ -118,7 +128,7 @@ const exampleAt = (path: string) => {
 };
 /** A correct line with the curator's own value, where there is a plain one. */
 const lineFor = (key: string, value?: string) => {
-	if (value === undefined) return exampleFor(key);
+	if (value === undefined) return EXAMPLES[key] ?? `${key}:`;
 	const needsQuotes = /: |^[^\p{L}\p{N}]| #/u.test(value);
 	return `${key}: ${needsQuotes ? quoted(short(value, 90)) : short(value, 90)}`;
 };
@@ -218,7 +228,7 @@ export const MESSAGES = {
 		say('This line begins with a tab. Lines are set in with spaces here.', 'Put two spaces for each tab.'),
 	'bad-indent': () =>
 		say(
-			'This line does not begin in the same column as the lines that it belongs with.',
+			'This line, or the one above it, does not begin in the same column as the lines that it belongs with.',
 			'Give lines of one level the same number of spaces, and two more for each level below.',
 		),
 	'unclosed-quote': (d: { quote: string }) =>

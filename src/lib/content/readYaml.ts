@@ -4,7 +4,14 @@ import { finding, type Finding, type Place } from './finding';
 import { yamlProblem } from './yamlProblem';
 
 /** Where each field of a file stands, by field path (`shape.model.sections[1].at`). */
-export type Places = ReadonlyMap<string, { key: Place; value: Place }>;
+export type Places = ReadonlyMap<string, FieldPlace>;
+
+export interface FieldPlace {
+	key: Place;
+	value: Place;
+	/** a number as it is written, where that is not how it is shown: `0104` */
+	written?: string;
+}
 
 export interface YamlResult {
 	/** plain values; undefined when the text cannot be trusted or says nothing */
@@ -59,7 +66,7 @@ export function readYaml(text: string, options: YamlOptions = {}): YamlResult {
 	// after such an error the rest of the values may stand in the wrong place
 	if (findings.length > 0) return { value: undefined, places: new Map(), findings };
 
-	const places = new Map<string, { key: Place; value: Place }>();
+	const places = new Map<string, FieldPlace>();
 	let trusted = true;
 
 	const distrust = (found: Finding) => {
@@ -98,6 +105,9 @@ export function readYaml(text: string, options: YamlOptions = {}): YamlResult {
 						}),
 					);
 				}
+			}
+			if (isNumberLike(node.value) && node.source !== undefined && node.source !== String(node.value)) {
+				places.set(at, { key, value: place, written: node.source });
 			}
 			return typeof node.value === 'bigint' ? Number(node.value) : node.value;
 		}

@@ -95,8 +95,15 @@ export function rangeAt(
 	path: readonly PropertyKey[],
 	value: unknown,
 ): { min?: number; max?: number } {
-	const found = at(schema as unknown as Described, path, value);
-	const bound = (n: number | null | undefined) =>
-		typeof n === 'number' && Math.abs(n) < Number.MAX_SAFE_INTEGER ? n : undefined;
-	return { min: bound(found?.minValue), max: bound(found?.maxValue) };
+	const here = at(schema as unknown as Described, path, value);
+	// a side or degrees: the degrees have the range
+	const found =
+		here?.def.type === 'union' ? here.def.options!.map(bare).find(({ def }) => def.type === 'number') : here;
+	const range: { min?: number; max?: number } = {};
+	if (isBound(found?.minValue)) range.min = found.minValue;
+	if (isBound(found?.maxValue)) range.max = found.maxValue;
+	return range;
 }
+
+const isBound = (n: number | null | undefined): n is number =>
+	typeof n === 'number' && Math.abs(n) < Number.MAX_SAFE_INTEGER;

@@ -46,7 +46,10 @@ export function yamlProblem(
 		}
 		case 'BLOCK_AS_IMPLICIT_KEY': {
 			const value = line.slice(line.indexOf(':') + 1).trim();
-			if (/:(\s|$)/.test(value)) return finding('colon-in-text', at, '', { key, text: value });
+			const isText = /^\s*(?:- )?[\w-]+: /.test(line) && !/^[[{]/.test(value);
+			if (isText && /:(\s|$)/.test(value)) return finding('colon-in-text', at, '', { key, text: value });
+			if (!isText)
+				return finding('bad-indent', { ...at, column: line.length - line.trimStart().length + 1 }, '', null);
 			const lead = nextLine.length - nextLine.trimStart().length;
 			return finding('bad-indent', { line: at.line + 1, column: lead + 1 }, '', null);
 		}

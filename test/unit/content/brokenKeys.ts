@@ -141,4 +141,19 @@ export const brokenKeys: BrokenCase[] = [
 			},
 		],
 	},
+	{
+		name: 'a misspelt name with more lines below it',
+		overlay: edited(S1, '  model:', '  modle:'),
+		shows: ['skm-0002'],
+		problems: [
+			{
+				at: `${S1}:8:3`,
+				id: 'unknown-key',
+				severity: 'error',
+				path: 'shape.modle',
+				message: '"modle" is not known here. Did you mean model?',
+				remedy: 'Write model:',
+			},
+		],
+	},
 ];

@@ -13,7 +13,8 @@ export const brokenYaml: BrokenCase[] = [
 				id: 'bad-indent',
 				severity: 'error',
 				path: '',
-				message: 'This line does not begin in the same column as the lines that it belongs with.',
+				message:
+					'This line, or the one above it, does not begin in the same column as the lines that it belongs with.',
 				remedy: 'Give lines of one level the same number of spaces, and two more for each level below.',
 			},
 		],
@@ -255,7 +256,8 @@ export const brokenYaml: BrokenCase[] = [
 				id: 'bad-indent',
 				severity: 'error',
 				path: '',
-				message: 'This line does not begin in the same column as the lines that it belongs with.',
+				message:
+					'This line, or the one above it, does not begin in the same column as the lines that it belongs with.',
 				remedy: 'Give lines of one level the same number of spaces, and two more for each level below.',
 			},
 		],
@@ -355,6 +357,22 @@ export const brokenYaml: BrokenCase[] = [
 				message:
 					'A value begins with &, which would point to another place in the file; that is not used here.',
 				remedy: 'If the & belongs to the text, put the text in quotes: title: "&Sea lizard"',
+			},
+		],
+	},
+	{
+		name: 'a list entry set in less than the one above',
+		overlay: edited(S1, '      - { at: 0.7', '     - { at: 0.7'),
+		shows: ['skm-0002'],
+		problems: [
+			{
+				at: `${S1}:15:6`,
+				id: 'bad-indent',
+				severity: 'error',
+				path: '',
+				message:
+					'This line, or the one above it, does not begin in the same column as the lines that it belongs with.',
+				remedy: 'Give lines of one level the same number of spaces, and two more for each level below.',
 			},
 		],
 	},

@@ -8,6 +8,7 @@ import { fsReader } from '../../../src/lib/server/fsReader';
 import type { BrokenCase } from './brokenContent';
 import { brokenFiles } from './brokenFiles';
 import { brokenKeys } from './brokenKeys';
+import { brokenNumbers } from './brokenNumbers';
 import { brokenReferences } from './brokenReferences';
 import { brokenShapes } from './brokenShapes';
 import { brokenValues } from './brokenValues';
@@ -20,6 +21,7 @@ const BROKEN: BrokenCase[] = [
 	...brokenYaml,
 	...brokenKeys,
 	...brokenValues,
+	...brokenNumbers,
 	...brokenReferences,
 	...brokenShapes,
 	...brokenFiles,
@@ -211,6 +213,22 @@ describe('loadContent', () => {
 		const { problems } = await loadContent(reader);
 		expect(problems.map(({ id, file }) => [id, file])).toEqual([['file-too-large', path]]);
 		expect(reader.reads).not.toContain(path);
+	});
+
+	it('shows specimens without their sources when sources.yaml cannot be read', async () => {
+		const { draft, problems } = await load(contentWith({ 'sources.yaml': 'leidy-1865:\n\ttag: seen\n' }));
+		expect(draft!.specimens.map(({ id, sources }) => [id, sources])).toEqual([
+			['skm-0001', []],
+			['skm-0002', []],
+		]);
+		const places = problems.map(({ id, file, line, column }) => `${id} ${file}:${line}:${column}`);
+		expect(places).toEqual([
+			'source-left-out groups/mosasaurus.yaml:4:11',
+			'tab-indent sources.yaml:2:1',
+			'source-left-out specimens/skm-0001/specimen.yaml:9:16',
+			'source-left-out specimens/skm-0001/specimen.yaml:29:11',
+			'source-left-out specimens/skm-0002/specimen.yaml:11:11',
+		]);
 	});
 
 	it('stops after fifty problems of one file', async () => {
