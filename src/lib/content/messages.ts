@@ -591,7 +591,7 @@ export const MESSAGES = {
 		),
 	'bad-message': (d: { found: string; why: string }) =>
 		say(
-			`The braces in this text do not fit together: ${d.why}.`,
+			`This text cannot be filled in: ${d.why}.`,
 			`Write each filler in its own pair of braces, for example "{count} teeth". Found: ${short(d.found, 80)}`,
 		),
 	'placeholder-mismatch': (d: { missing: string[]; extra: string[]; language: string }) =>

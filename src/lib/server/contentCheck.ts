@@ -61,7 +61,7 @@ export function problemReport(problems: readonly Problem[]): string {
 	lines.push(
 		problems.length === 0
 			? 'No problems found.'
-			: `${count(errors, 'error')}, ${count(warnings, 'warning')}.${errors > 0 ? ' What has an error is left out of the exhibit.' : ''}`,
+			: `${count(errors, 'error')}, ${count(warnings, 'warning')}.${errors > 0 ? ' What has an error is not shown until it is put right.' : ''}`,
 	);
 	return lines.join('\n');
 }

@@ -168,7 +168,7 @@ export const brokenWords: BrokenCase[] = [
 				severity: 'error',
 				path: 'size',
 				message:
-					'The braces in this text do not fit together: the name between { and } is one word of letters, digits and _.',
+					'This text cannot be filled in: the name between { and } is one word of letters, digits and _.',
 				remedy: 'Write each filler in its own pair of braces, for example "{count} teeth". Found: {value mm',
 			},
 		],
@@ -183,7 +183,7 @@ export const brokenWords: BrokenCase[] = [
 				id: 'bad-message',
 				severity: 'error',
 				path: 'teeth',
-				message: 'The braces in this text do not fit together: the choice other {…} is missing.',
+				message: 'This text cannot be filled in: the choice other {…} is missing.',
 				remedy:
 					'Write each filler in its own pair of braces, for example "{count} teeth". Found: {count, plural, one {# tooth}}',
 			},

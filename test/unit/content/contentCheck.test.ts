@@ -90,7 +90,7 @@ describe('contentCheck', () => {
 				'ui/fr.yaml:1:1  warning  "start_title" is not translated; visitors see the English text.',
 				'    Add a line start_title: with the translation of "What can a tooth tell?"',
 				'',
-				'1 error, 1 warning. What has an error is left out of the exhibit.',
+				'1 error, 1 warning. What has an error is not shown until it is put right.',
 			].join('\n'),
 		);
 		expect(problemReport([])).toBe('No problems found.');
