@@ -1,4 +1,4 @@
-import type { Handle, ServerInit } from '@sveltejs/kit';
+import type { Handle, HandleServerError, ServerInit } from '@sveltejs/kit';
 import { chooseLanguage } from './lib/server/chooseLanguage';
 import { getStore } from './lib/server/getStore';
 
@@ -23,4 +23,10 @@ export const handle: Handle = async ({ event, resolve }) => {
 	response.headers.set('referrer-policy', 'no-referrer');
 	response.headers.set('permissions-policy', 'camera=(), microphone=(), geolocation=()');
 	return response;
+};
+
+/** A wrong address is a visitor's typing, not a fault of ours; everything else is written down. */
+export const handleError: HandleServerError = ({ error, event, status, message }) => {
+	if (status !== 404) console.error(`${event.request.method} ${event.url.pathname}`, error);
+	return { message };
 };

@@ -88,11 +88,14 @@ export function ensureBuilt() {
 	const mark = path.join(ROOT, 'build', '.built-from');
 	if (existsSync(mark) && readFileSync(mark, 'utf8') === sources) return;
 	say('Building the exhibit (about half a minute) ...');
-	const code = run(process.execPath, [bin('vite', 'bin/vite.js'), 'build', '--logLevel', 'warn'], {
+	const built = spawnSync(process.execPath, [bin('vite', 'bin/vite.js'), 'build', '--logLevel', 'warn'], {
+		cwd: ROOT,
+		encoding: 'utf8',
 		// the build must not depend on how the caller happens to be set
-		env: { NODE_ENV: 'production' },
+		env: { ...process.env, NODE_ENV: 'production' },
 	});
-	if (code !== 0) giveUp('The build failed: the lines above say why.');
+	if (built.status !== 0)
+		giveUp(built.stdout ?? '', built.stderr ?? '', 'The build failed: the lines above say why.');
 	writeFileSync(mark, sources);
 }
 

@@ -34,6 +34,14 @@ const launch = () =>
 		],
 	});
 
+/** A new visitor with nothing cached. */
+async function visitor(browser: Browser) {
+	const context = await browser.newContext({ viewport: SCREEN });
+	// tsx marks functions with this helper, which pages do not have
+	await context.addInitScript('globalThis.__name = (made) => made');
+	return context;
+}
+
 /** Bytes of JavaScript, gzipped, that the start screen needs before it can be touched. */
 async function startScreenScripts(url: string): Promise<{ gzipped: number; files: number }> {
 	const html = await (await fetch(`${url}/`)).text();
@@ -98,7 +106,7 @@ async function benchColdStart(served: Served, browser: Browser) {
 	const times: number[] = [];
 	const ready: number[] = [];
 	for (let i = 0; i < 5; i += 1) {
-		const context = await browser.newContext({ viewport: SCREEN });
+		const context = await visitor(browser);
 		const page = await context.newPage();
 		const opened = performance.now();
 		await page.goto(`${served.url}/`);
@@ -119,7 +127,7 @@ async function benchColdStart(served: Served, browser: Browser) {
 }
 
 async function benchDrag(served: Served, browser: Browser) {
-	const context = await browser.newContext({ viewport: SCREEN });
+	const context = await visitor(browser);
 	const page = await context.newPage();
 	await page.goto(`${served.url}/compare`);
 	await page.waitForFunction(() => document.querySelectorAll('[data-drawn="true"]').length === 2);
@@ -135,7 +143,7 @@ async function benchDrag(served: Served, browser: Browser) {
 	const stats = await page.evaluate(() => window.toothTable?.stats());
 	await context.close();
 
-	const plain = await browser.newContext({ viewport: SCREEN });
+	const plain = await visitor(browser);
 	const naive = await plain.newPage();
 	await naive.goto(`${served.url}/`);
 	const shapes = await (await fetch(`${served.url}/compare`)).text();
@@ -183,7 +191,7 @@ async function benchEdit(browser: Browser) {
 		}
 	}
 	const served = await serve({ contentDir: folder, port: 4397 });
-	const context = await browser.newContext({ viewport: SCREEN });
+	const context = await visitor(browser);
 	const page = await context.newPage();
 	await page.goto(`${served.url}/compare?teeth=${ids[0]},${ids[1]}`);
 	await page.waitForFunction(() => document.querySelectorAll('[data-drawn="true"]').length === 2);
