@@ -13,7 +13,10 @@ function sources(folder: string): string[] {
 /** What a file imports: packages by name, our own files by room. */
 function imports(file: string): string[] {
 	const text = readFileSync(path.join(LIB, file), 'utf8');
-	return [...text.matchAll(/(?:from\s*|import\s*\(?\s*)['"]([^'"]+)['"]/g)].map(([, name]) => {
+	const statement =
+		/^\s*(?:import|export)\b[^;'"]*?from\s*['"]([^'"]+)['"]|^\s*import\s*['"]([^'"]+)['"]|\bimport\(\s*['"]([^'"]+)['"]/gm;
+	return [...text.matchAll(statement)].map((match) => {
+		const name = match[1] ?? match[2] ?? match[3];
 		if (!name.startsWith('.')) return name;
 		const target = path.join(path.dirname(file), name).replaceAll(path.sep, '/');
 		return `room:${target.startsWith('domain/') ? target.split('/').slice(0, 2).join('/') : target.split('/')[0]}`;
