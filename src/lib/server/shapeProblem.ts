@@ -57,37 +57,6 @@ function failureWords(specimen: SpecimenDraft, failure: Exclude<ShapeFailure, { 
 				'Check that the file holds one tooth with its crown, and nothing else, and that its units are right: units: mm',
 		};
 	}
-	switch (failure.problem.code) {
-		case 'unknown-format':
-			return {
-				id: 'scan-ending',
-				message: `${name} is not a kind of scan that can be read: its name ends in .glb, .stl, .ply or .obj.`,
-				remedy: 'Save the scan as one of these, for example file: scan.stl',
-			};
-		case 'compressed':
-			return {
-				id: 'scan-compressed',
-				message: `${name} is packed in a way that cannot be opened here (${failure.problem.detail ?? 'unknown'}).`,
-				remedy: 'Save it again without compression, or as STL: file: scan.stl',
-			};
-		case 'no-triangles':
-			return {
-				id: 'scan-no-triangles',
-				message: `${name} has no surface in it: no triangles, only points or lines or nothing at all.`,
-				remedy:
-					'Make a surface (a mesh) of it in the program that made the scan, and save that: file: scan.stl',
-			};
-		case 'not-a-number':
-			return {
-				id: 'scan-damaged',
-				message: `${name} has corners without a place (their numbers are not finite).`,
-				remedy: 'Repair the mesh in the program that made the scan, and save it again: file: scan.stl',
-			};
-		case 'unreadable':
-			return {
-				id: 'scan-damaged',
-				message: `${name} could not be read: it is damaged, or not what its name says (${failure.problem.detail ?? 'no reason given'}).`,
-				remedy: 'Copy it again from where it was made, or save it again: file: scan.stl',
-			};
-	}
+	const { code, message, remedy } = failure.problem;
+	return { id: `scan-${code}`, message: `${name} could not be read. ${message}`, remedy };
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ShapeFailure } from '../../../src/lib/server/prepare/shapeJob';
+import { scanProblem } from '../../../src/lib/server/scan/scanProblem';
 import { shapeProblem } from '../../../src/lib/server/shapeProblem';
 import { specimen } from './samples';
 
@@ -68,8 +69,11 @@ describe('shapeProblem', () => {
 				of: 'form',
 				problem: { code, path: 'crownHeight_mm', found: 1, min: 2, max: 3 },
 			})),
-			...(['unknown-format', 'unreadable', 'compressed', 'no-triangles', 'not-a-number'] as const).map(
-				(code): ShapeFailure => ({ of: 'scan', problem: { code, detail: 'why' } }),
+			...(['unknown-format', 'truncated', 'compressed-unreadable', 'no-triangles'] as const).map(
+				(code): ShapeFailure => ({
+					of: 'scan',
+					problem: scanProblem(code, `It shows the fault ${code}.`),
+				}),
 			),
 			{ of: 'measure', problem: { code: 'no-base', message: 'No base was found.' } },
 			{ of: 'changed' },

@@ -5,6 +5,7 @@ import type { PreparedShape } from '../../content/exhibit';
 import { measureCrown } from '../../domain/measure/measureCrown';
 import type { CrownMeasures } from '../../domain/measure/crownMeasures';
 import { bounds } from '../../domain/mesh/bounds';
+import { lineDrawing } from '../../domain/mesh/lineDrawing';
 import type { TriMesh } from '../../domain/mesh/triMesh';
 import { weld } from '../../domain/mesh/weld';
 import { fail, ok, type Result } from '../../domain/result';
@@ -23,7 +24,7 @@ import { writeGlb } from './writeGlb';
 /**
  * Works one shape out and leaves its files in the data folder, the facts last: sculpt or read, weld,
  * measure, turn into the tooth frame, bring to two levels, bake the light, write the GLB, paint the
- * pictures. A shape that lacks pictures only has just those painted.
+ * pictures, make the line drawing. A shape that lacks pictures only has just those painted.
  */
 export async function runShapeJob(job: ShapeJob): Promise<ShapeOutcome> {
 	const files = shapeFiles(job.dataDir, job.hash);
@@ -51,6 +52,9 @@ export async function runShapeJob(job: ShapeJob): Promise<ShapeOutcome> {
 	for (const preservation of job.preservations) {
 		await writeAtomically(files.picture(preservation), await paintPicture(full, preservation));
 	}
+	// the finest scans are drawn from their thinned surface: no pen shows the difference
+	const drawing = lineDrawing(mesh.regions ? mesh : weld(full), measures);
+	await writeAtomically(files.drawing, JSON.stringify(drawing));
 	await writeAtomically(files.facts, JSON.stringify(prepared));
 	return { ok: true, prepared };
 }
@@ -85,7 +89,7 @@ async function measuredTooth(
 	}
 	const scan = await readScan(bytes, basename(source.path), source.units);
 	if (!scan.ok) return fail({ of: 'scan', problem: scan.problem });
-	const mesh = weld(scan.value);
+	const mesh = weld(scan.value.mesh);
 	const measured = measureCrown(mesh);
 	if (!measured.ok) return fail({ of: 'measure', problem: measured.problem });
 	return ok(turnToToothFrame(mesh, measured.value));

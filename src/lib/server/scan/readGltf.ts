@@ -1,95 +1,182 @@
-import { NodeIO, Primitive, type JSONDocument, type mat4, type Node } from '@gltf-transform/core';
-import { EXTMeshoptCompression, KHRMeshQuantization } from '@gltf-transform/extensions';
-import { convertPrimitiveToTriangles } from '@gltf-transform/functions';
-import { MeshoptDecoder } from 'meshoptimizer';
-import { fail, ok, type Result } from '../../domain/result';
-import type { RawTriangles, ScanProblem } from './readScan';
-
-const KNOWN = new Set(['EXT_meshopt_compression', 'KHR_mesh_quantization']);
-/** Extensions that change how triangles are stored; others (materials, textures) do not matter here. */
-const PACKED = /draco|compression|quantization/i;
-
-/**
- * Reads the triangles of a GLB, or of a glTF whose data stand in the file itself, with node
- * transforms applied. Throws for a damaged file.
+/*
+ * Our own reader, not the one of @gltf-transform/core: that one reads everything (a missing or broken picture, an
+ * animation or a material extension then hides a sound surface), believes the counts of the description
+ * before it has looked at the data, and walks the scene by recursion. The unpackers are those of the Draco and
+ * meshoptimizer projects.
  */
+import { asTriangles } from './asTriangles';
+import { tooManyTriangles, tooManyVertices, noSuchCorner } from './faceList';
+import { gltfAccessor } from './gltfAccessor';
+import { Budget, gltfBuffers, type Sibling } from './gltfBuffers';
+import { gltfContainer } from './gltfContainer';
+import { gltfDraco } from './gltfDraco';
+import { placedMeshes, type Matrix } from './gltfScene';
+import { entry, extension, fields, list, type Fields, type Gltf } from './gltfTypes';
+import { LIMITS } from './limits';
+import type { RawMesh } from './rawMesh';
+import { ScanFault } from './scanProblem';
+
+/** Extensions that change where the triangles are, and that are understood here. */
+const UNDERSTOOD = new Set([
+	'KHR_draco_mesh_compression',
+	'EXT_meshopt_compression',
+	'KHR_meshopt_compression',
+	'KHR_mesh_quantization',
+]);
+/** Extensions that only change how a surface looks. */
+const LOOKS_ONLY = /material|texture|light|image|animation|xmp|audio|visibility|variant/i;
+
+interface Part {
+	positions: Float32Array;
+	indices: Uint32Array;
+	colours: Uint8Array | null;
+}
+
+/** Reads the triangles of all meshes of a glTF's scene, in its own unit (metres). Throws ScanFault. */
 export async function readGltf(
 	bytes: Uint8Array,
 	format: 'glb' | 'gltf',
-): Promise<Result<RawTriangles, ScanProblem>> {
-	await MeshoptDecoder.ready;
-	const io = new NodeIO()
-		.registerExtensions([EXTMeshoptCompression, KHRMeshQuantization])
-		.registerDependencies({ 'meshopt.decoder': MeshoptDecoder });
-	const json = format === 'glb' ? await io.binaryToJSON(bytes) : inlineJson(bytes);
-	const packed = json.json.extensionsRequired?.find((name) => PACKED.test(name) && !KNOWN.has(name));
-	if (packed) return fail({ code: 'compressed', detail: packed });
-	const doc = await io.readJSON(json);
-
-	const scene = doc.getRoot().getDefaultScene() ?? doc.getRoot().listScenes()[0];
-	const parts: { positions: Float32Array; indices: Uint32Array }[] = [];
-	scene?.traverse((node: Node) => {
-		for (const primitive of node.getMesh()?.listPrimitives() ?? []) {
-			if (primitive.getMode() < Primitive.Mode.TRIANGLES) continue; // points and lines
-			if (primitive.getMode() !== Primitive.Mode.TRIANGLES) convertPrimitiveToTriangles(primitive);
-			const part = primitiveInWorld(primitive, node.getWorldMatrix());
-			if (part) parts.push(part);
+	sibling?: Sibling,
+): Promise<RawMesh> {
+	const { json, binary } = gltfContainer(bytes, format);
+	refuseUnknown(json);
+	const budget = new Budget();
+	const view = gltfBuffers(json, binary, budget, sibling);
+	const placed = placedMeshes(json);
+	const meshes = list(json.meshes, 'meshes');
+	const parts = new Map<Fields, Part | null>();
+	const wanted: { part: Part; matrix: Matrix }[] = [];
+	let triangles = 0;
+	let vertices = 0;
+	for (const { mesh, matrix } of placed) {
+		for (const primitive of list(entry(meshes, mesh, 'mesh').primitives, 'primitives')) {
+			if (!fields(primitive)) throw new ScanFault('damaged', 'Its description is wrong: an empty primitive.');
+			let part = parts.get(primitive);
+			if (part === undefined) parts.set(primitive, (part = await readPart(json, primitive, view, budget)));
+			if (!part) continue;
+			// one mesh may stand in many places: the sum counts
+			triangles += part.indices.length / 3;
+			vertices += part.positions.length / 3;
+			if (triangles > LIMITS.triangles) throw tooManyTriangles();
+			if (vertices > LIMITS.vertices || wanted.length > 1e6) throw tooManyVertices();
+			wanted.push({ part, matrix });
 		}
-	});
-	return ok(joined(parts));
+	}
+	return joined(wanted, triangles, vertices);
 }
 
-function joined(parts: readonly { positions: Float32Array; indices: Uint32Array }[]): RawTriangles {
-	const positions = new Float32Array(parts.reduce((sum, part) => sum + part.positions.length, 0));
-	const indices = new Uint32Array(parts.reduce((sum, part) => sum + part.indices.length, 0));
+function refuseUnknown(json: Gltf): void {
+	const required = Array.isArray(json.extensionsRequired) ? json.extensionsRequired : [];
+	for (const name of required as unknown[]) {
+		if (typeof name !== 'string' || UNDERSTOOD.has(name) || LOOKS_ONLY.test(name)) continue;
+		const packed = /compress|draco|meshopt|quantiz/i.test(name);
+		throw new ScanFault(
+			packed ? 'compressed-unreadable' : 'feature-unknown',
+			packed
+				? `It is packed in a way that is not known (${name.slice(0, 60)}).`
+				: `It cannot be read without an extension that is not known (${name.slice(0, 60)}).`,
+		);
+	}
+}
+
+async function readPart(
+	json: Gltf,
+	primitive: Fields,
+	view: ReturnType<typeof gltfBuffers>,
+	budget: Budget,
+): Promise<Part | null> {
+	const mode = primitive.mode ?? 4;
+	if (typeof mode !== 'number' || !Number.isInteger(mode) || mode < 0 || mode > 6) {
+		throw new ScanFault('damaged', 'Its description is wrong: a surface of an unknown kind.');
+	}
+	const attributes = fields(primitive.attributes) ?? {};
+	if (mode < 4 || attributes.POSITION === undefined) return null; // points and lines
+	const accessors = list(json.accessors, 'accessors');
+	const position = entry(accessors, attributes.POSITION, 'accessor');
+	if (position.type !== 'VEC3' || position.componentType === 5125) {
+		throw new ScanFault('damaged', 'Its description is wrong: points without x, y and z.');
+	}
+	const packed = extension(primitive, 'KHR_draco_mesh_compression');
+	if (packed) {
+		const colour = attributes.COLOR_0 === undefined ? null : entry(accessors, attributes.COLOR_0, 'accessor');
+		const part = await gltfDraco(packed, { position, colour }, view, budget);
+		return finished(part.positions, asTriangles(part.indices, mode), part.colours);
+	}
+	const points = await gltfAccessor(json, attributes.POSITION, view, budget, 'values');
+	let order: Uint32Array;
+	if (primitive.indices === undefined) order = Uint32Array.from({ length: points.count }, (_, i) => i);
+	else order = (await gltfAccessor(json, primitive.indices, view, budget, 'indices')).values as Uint32Array;
+	for (let k = 0; k < order.length; k++) {
+		if (order[k] >= points.count) throw noSuchCorner(order[k], points.count);
+	}
+	const tints =
+		attributes.COLOR_0 === undefined
+			? null
+			: await gltfAccessor(json, attributes.COLOR_0, view, budget, 'values');
+	return finished(points.values as Float32Array, asTriangles(order, mode), tints);
+}
+
+/** Colours are kept when there is one for every corner; they become 0 .. 255 in the curve that screens use. */
+function finished(
+	positions: Float32Array,
+	indices: Uint32Array,
+	tints: { values: ArrayLike<number>; width: number } | null,
+): Part {
+	const count = positions.length / 3;
+	if (!tints || tints.width < 3 || tints.values.length !== count * tints.width) {
+		return { positions, indices, colours: null };
+	}
+	const colours = new Uint8Array(count * 3);
+	for (let i = 0; i < count; i++) {
+		for (let k = 0; k < 3; k++) colours[i * 3 + k] = encoded(tints.values[i * tints.width + k]);
+	}
+	return { positions, indices, colours };
+}
+
+/** Linear light to the sRGB curve (IEC 61966-2-1), 0 .. 255. */
+function encoded(linear: number): number {
+	const light = Math.min(1, Math.max(0, linear));
+	return Math.round(255 * (light <= 0.0031308 ? 12.92 * light : 1.055 * light ** (1 / 2.4) - 0.055));
+}
+
+function joined(
+	wanted: readonly { part: Part; matrix: Matrix }[],
+	triangles: number,
+	vertices: number,
+): RawMesh {
+	const positions = new Float64Array(vertices * 3);
+	const indices = new Uint32Array(triangles * 3);
+	const coloured = wanted.length > 0 && wanted.every(({ part }) => part.colours);
+	const colours = coloured ? new Uint8Array(vertices * 3) : undefined;
 	let value = 0;
 	let corner = 0;
-	for (const part of parts) {
-		positions.set(part.positions, value);
-		for (let i = 0; i < part.indices.length; i++) indices[corner + i] = part.indices[i] + value / 3;
-		value += part.positions.length;
-		corner += part.indices.length;
+	for (const { part, matrix: m } of wanted) {
+		const { positions: p, indices: order } = part;
+		for (let i = 0; i < p.length; i += 3) {
+			const [x, y, z] = [p[i], p[i + 1], p[i + 2]];
+			positions[value + i] = m[0] * x + m[4] * y + m[8] * z + m[12];
+			positions[value + i + 1] = m[1] * x + m[5] * y + m[9] * z + m[13];
+			positions[value + i + 2] = m[2] * x + m[6] * y + m[10] * z + m[14];
+		}
+		// a mirroring transform turns triangles inside out
+		const [second, third] = mirrors(m) ? [2, 1] : [1, 2];
+		for (let k = 0; k < order.length; k += 3) {
+			indices[corner + k] = order[k] + value / 3;
+			indices[corner + k + 1] = order[k + second] + value / 3;
+			indices[corner + k + 2] = order[k + third] + value / 3;
+		}
+		if (colours && part.colours) colours.set(part.colours, value);
+		value += p.length;
+		corner += order.length;
 	}
-	return { positions, indices };
+	return colours ? { positions, indices, colours } : { positions, indices };
 }
 
-function primitiveInWorld(
-	primitive: Primitive,
-	m: mat4,
-): { positions: Float32Array; indices: Uint32Array } | null {
-	const position = primitive.getAttribute('POSITION');
-	if (!position) return null;
-	const count = position.getCount();
-	const positions = new Float32Array(count * 3);
-	const p: number[] = [];
-	for (let i = 0; i < count; i++) {
-		const [x, y, z] = position.getElement(i, p);
-		positions[i * 3] = m[0] * x + m[4] * y + m[8] * z + m[12];
-		positions[i * 3 + 1] = m[1] * x + m[5] * y + m[9] * z + m[13];
-		positions[i * 3 + 2] = m[2] * x + m[6] * y + m[10] * z + m[14];
-	}
-	const order = primitive.getIndices()?.getArray();
-	const all = order ? Uint32Array.from(order) : Uint32Array.from({ length: count }, (_, i) => i);
-	const indices = all.subarray(0, all.length - (all.length % 3));
-	const mirrored =
+function mirrors(m: Matrix): boolean {
+	return (
 		m[0] * (m[5] * m[10] - m[6] * m[9]) -
 			m[4] * (m[1] * m[10] - m[2] * m[9]) +
 			m[8] * (m[1] * m[6] - m[2] * m[5]) <
-		0;
-	if (mirrored) {
-		for (let i = 0; i < indices.length; i += 3) [indices[i], indices[i + 1]] = [indices[i + 1], indices[i]];
-	}
-	return { positions, indices };
-}
-
-/** A .gltf with everything inside; one that names other files is refused. */
-function inlineJson(bytes: Uint8Array): JSONDocument {
-	const json = JSON.parse(new TextDecoder().decode(bytes)) as JSONDocument['json'];
-	const resources: JSONDocument['resources'] = {};
-	for (const { uri } of [...(json.buffers ?? []), ...(json.images ?? [])]) {
-		if (uri !== undefined && !uri.startsWith('data:')) {
-			throw new Error(`the file needs another file, ${uri}; save it as GLB, which holds everything`);
-		}
-	}
-	return { json, resources };
+		0
+	);
 }

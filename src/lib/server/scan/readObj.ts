@@ -1,20 +1,153 @@
-import type { Mesh } from 'three';
-import { OBJLoader } from 'three/examples/jsm/loaders/OBJLoader.js';
-import type { RawTriangles } from './readScan';
-import { fromGeometry } from './fromGeometry';
+/*
+ * Our own reader, not three's OBJLoader: that one makes three separate corners of every triangle (so a scan takes
+ * six times the memory), fans hollow polygons, reads a corner that does not exist as NaN or as 0,0,0, and takes
+ * a damaged number for 0.
+ */
+import { asUtf8 } from './asUtf8';
+import { FaceList, noSuchCorner, tooManyVertices } from './faceList';
+import { growingFloats } from './growing';
+import { LIMITS } from './limits';
+import type { RawMesh } from './rawMesh';
+import { ScanFault } from './scanProblem';
+import { numberIn, Words } from './words';
 
-/** Reads OBJ, all its objects together; lines and points are left out. Throws for a damaged file. */
-export function readObj(bytes: Uint8Array): RawTriangles {
-	const parts: Float32Array[] = [];
-	new OBJLoader().parse(new TextDecoder().decode(bytes)).traverse((object) => {
-		const mesh = object as Mesh;
-		if (mesh.isMesh) parts.push(fromGeometry(mesh.geometry).positions);
-	});
-	const positions = new Float32Array(parts.reduce((sum, part) => sum + part.length, 0));
-	let at = 0;
-	for (const part of parts) {
-		positions.set(part, at);
-		at += part.length;
+const HASH = 35;
+const SLASH = 47;
+const BACKSLASH = 92;
+
+/**
+ * Reads the surfaces of an OBJ, all its objects and groups together; lines, points, curves and materials are left out.
+ * A corner's number counts from 1, or back from the last corner when negative. Throws ScanFault.
+ */
+export function readObj(bytes: Uint8Array): RawMesh {
+	const words = new Words(asUtf8(bytes));
+	const positions = growingFloats();
+	const colours = growingFloats();
+	const faces = new FaceList();
+	const values: number[] = [];
+	const corners: number[] = [];
+	let known = 0; // lines that mean something in an OBJ
+	let lines = 0;
+	let faceLines = 0;
+	do {
+		if (!words.next() || words.bytes[words.from] === HASH) continue;
+		lines++;
+		if (words.is('vn') || words.is('vt')) known++;
+		else if (words.is('v')) {
+			known++;
+			const line = words.line;
+			values.length = 0;
+			while (nextWord(words) && values.length < 8) values.push(numberHere(words));
+			if (values.length < 3) {
+				throw new ScanFault('truncated', `Line ${line}: a point with ${values.length} numbers instead of 3.`);
+			}
+			for (let i = 0; i < 3; i++) positions.push(values[i]);
+			// x y z r g b, or x y z w r g b
+			if (values.length >= 6) for (let i = 3; i > 0; i--) colours.push(values[values.length - i]);
+			if (positions.length > LIMITS.vertices * 3) throw tooManyVertices();
+		} else if (words.is('f') || words.is('fo')) {
+			known++;
+			faceLines++;
+			const line = words.line;
+			corners.length = 0;
+			while (nextWord(words)) {
+				corners.push(cornerHere(words, positions.length / 3));
+				if (corners.length > LIMITS.polygonCorners) break; // too many: the list of faces says so
+			}
+			if (corners.length < 3) {
+				throw new ScanFault(
+					'truncated',
+					`Line ${line}: a face with ${corners.length} corners; the least is 3.`,
+				);
+			}
+			faces.add(corners, corners.length);
+		} else if (OTHER.has(words.text())) known++;
+	} while (words.nextLine());
+	if (known === 0 || known * 2 < lines) {
+		throw new ScanFault('not-a-mesh', 'It is not an OBJ: hardly a line of it means anything in that format.');
 	}
-	return { positions, indices: null };
+	const indices = faces.finish(positions.view());
+	const cutOff = unused(indices, positions.length / 3) > 0.01 && faceLines > 0;
+	if (cutOff && !endsWithLine(words.bytes)) {
+		throw new ScanFault(
+			'truncated',
+			'Its last line is cut off, and it has points that belong to no triangle: a part is missing.',
+		);
+	}
+	return {
+		positions: positions.view(),
+		indices,
+		...(colours.length === positions.length && colours.length > 0
+			? {
+					colours: Uint8Array.from(colours.view(), (value) =>
+						Math.round(255 * Math.min(1, Math.max(0, value))),
+					),
+				}
+			: {}),
+	};
+}
+
+/** First words of lines that an OBJ may have besides points and faces (the format's usual set). */
+const OTHER = new Set(
+	(
+		'o g s vp l p mtllib usemtl maplib usemap mg cstype deg bmat step curv curv2 surf parm trim hole scrv ' +
+		'sp end con call csh bevel c_interp d_interp lod shadow_obj trace_obj ctech stech'
+	).split(' '),
+);
+
+/** The next word of the line, which a backslash at its end carries on to the next. */
+function nextWord(words: Words): boolean {
+	while (words.next()) {
+		if (words.bytes[words.from] !== BACKSLASH || words.to - words.from > 1) {
+			if (words.bytes[words.from] !== HASH) return true;
+			words.to = words.from; // a comment ends the line
+			return false;
+		}
+		if (!words.nextLine()) break;
+	}
+	words.to = words.from;
+	return false;
+}
+
+function numberHere(words: Words): number {
+	const value = words.number();
+	if (!Number.isNaN(value)) return value;
+	const found = words.text().slice(0, 40);
+	throw new ScanFault(
+		'not-a-number',
+		`Line ${words.line}: "${found}" is not a number.`,
+		/^-?\d+,\d+$/.test(found) ? 'Save it again with a point, not a comma, in the numbers.' : undefined,
+	);
+}
+
+function cornerHere(words: Words, vertices: number): number {
+	const { bytes, from, to, line } = words;
+	let end = from;
+	while (end < to && bytes[end] !== SLASH) end++;
+	const number = numberIn(bytes, from, end);
+	if (!Number.isInteger(number)) {
+		throw new ScanFault('damaged', `Line ${line}: "${words.text().slice(0, 40)}" is not a point's number.`);
+	}
+	const corner = number > 0 ? number - 1 : vertices + number;
+	if (number === 0 || corner < 0) {
+		throw new ScanFault(
+			'index-out-of-range',
+			`Line ${line}: a face uses point number ${number}, which does not exist.`,
+		);
+	}
+	if (corner >= 2 ** 32 - 1) throw noSuchCorner(corner, vertices);
+	return corner;
+}
+
+function unused(indices: Uint32Array, vertices: number): number {
+	const used = new Uint8Array(vertices);
+	for (let k = 0; k < indices.length; k++) used[indices[k]] = 1;
+	let count = 0;
+	for (let i = 0; i < vertices; i++) count += used[i];
+	return 1 - count / vertices;
+}
+
+function endsWithLine(bytes: Uint8Array): boolean {
+	const last = bytes[bytes.length - 1];
+	return last === 10 || last === 13;
 }

@@ -1,9 +1,18 @@
-import { vertexCount, type TriMesh } from '../../domain/mesh/triMesh';
+import type { TriMesh } from '../../domain/mesh/triMesh';
 import { fail, ok, type Result } from '../../domain/result';
+import type { Vec3 } from '../../domain/vec3';
+import { finishMesh } from './finishMesh';
+import type { Sibling } from './gltfBuffers';
+import { LIMITS } from './limits';
+import type { RawMesh, ScanWarning } from './rawMesh';
 import { readGltf } from './readGltf';
 import { readObj } from './readObj';
 import { readPly } from './readPly';
 import { readStl } from './readStl';
+import { ScanFault, scanProblem, type ScanProblem } from './scanProblem';
+import { sniff } from './sniff';
+
+export type { ScanProblem } from './scanProblem';
 
 export type ScanUnits = 'um' | 'mm' | 'cm' | 'm' | 'in';
 
@@ -20,20 +29,22 @@ export const MM_PER_UNIT: Readonly<Record<ScanUnits, number>> = {
 export const SCAN_FORMATS = ['glb', 'gltf', 'stl', 'ply', 'obj'] as const;
 export type ScanFormat = (typeof SCAN_FORMATS)[number];
 
-export interface ScanProblem {
-	code:
-		| 'unknown-format' // the name's ending is none of SCAN_FORMATS
-		| 'unreadable' // the file is damaged or not what its name says; `detail` is the reader's own word
-		| 'compressed' // packed in a way this program cannot undo; `detail` names it
-		| 'no-triangles' // points or lines only, or nothing
-		| 'not-a-number'; // a corner has no finite position
-	detail?: string;
+export interface Scan {
+	/** mm, facing outwards, not welded */
+	mesh: TriMesh;
+	/** add to the mesh's positions to come back to the file's own frame, mm; 0, 0, 0 unless that lies very far away */
+	origin_mm: Vec3;
+	format: ScanFormat;
+	/** the unit in which the file's numbers were read */
+	units: ScanUnits;
+	/** red, green, blue per corner, 0 .. 255, when the file has them for all */
+	colours?: Uint8Array;
+	warnings: ScanWarning[];
 }
 
-/** Corners as the file has them: three numbers a corner, triangles by number or, without `indices`, in order. */
-export interface RawTriangles {
-	positions: Float32Array;
-	indices: Uint32Array | null;
+export interface ReadScanOptions {
+	/** fetches a file that a glTF names, from the same folder; null when it is not there */
+	sibling?: Sibling;
 }
 
 /** The format that a file's name promises; null for none of ours. */
@@ -43,42 +54,91 @@ export function scanFormat(file: string): ScanFormat | null {
 }
 
 /**
- * Reads a scan's triangles into millimetres, in the file's own frame, not welded. `file` is needed
- * for its ending only. A GLB's node transforms are applied; colours and textures are left out.
+ * Reads a scan's triangles into millimetres, in the file's own frame, not welded. `file` is needed for its ending only.
+ * Polygons are cut into triangles and a glTF's objects put in their places; textures are left out.
+ *
+ * `units` is the unit of the file's numbers. GLB and glTF are in metres by their standard when it is left out; for
+ * the other formats, which carry no unit, leaving it out is a problem: it is never guessed.
+ *
+ * Never throws for anything in the file, and asks for no more memory than LIMITS allow. Nothing of Node is used but
+ * by the Draco unpacker.
  */
 export async function readScan(
 	bytes: Uint8Array,
 	file: string,
-	units: ScanUnits,
-): Promise<Result<TriMesh, ScanProblem>> {
-	const format = scanFormat(file);
-	if (!format) return fail({ code: 'unknown-format', detail: file.slice(file.lastIndexOf('.')) });
-	let raw: RawTriangles;
+	units?: ScanUnits,
+	options: ReadScanOptions = {},
+): Promise<Result<Scan, ScanProblem>> {
 	try {
-		if (format === 'stl') raw = readStl(bytes);
-		else if (format === 'ply') raw = readPly(bytes);
-		else if (format === 'obj') raw = readObj(bytes);
-		else {
-			const result = await readGltf(bytes, format);
-			if (!result.ok) return result;
-			raw = result.value;
+		const format = checkedFormat(bytes, file);
+		const unit = units ?? (format === 'glb' || format === 'gltf' ? 'm' : null);
+		if (!unit) {
+			throw new ScanFault(
+				'unit-missing',
+				`${format.toUpperCase()} files do not say in which unit their numbers are.`,
+			);
 		}
+		const raw = await readRaw(bytes, format, options);
+		const { mesh, origin_mm, warnings } = finishMesh(raw, MM_PER_UNIT[unit]);
+		const colours = raw.colours ? { colours: raw.colours } : {};
+		return ok({ mesh, origin_mm, format, units: unit, ...colours, warnings });
 	} catch (cause) {
-		return fail({ code: 'unreadable', detail: cause instanceof Error ? cause.message : String(cause) });
+		if (cause instanceof ScanFault) return fail(cause.problem);
+		if (cause instanceof RangeError && /allocation|Invalid (typed )?array length/i.test(cause.message)) {
+			// the computer has less to give than LIMITS suppose
+			return fail(scanProblem('too-large', 'It is too large for the memory of this computer.'));
+		}
+		throw cause;
 	}
-	const mesh = toMesh(raw, MM_PER_UNIT[units]);
-	if (mesh.indices.length === 0) return fail({ code: 'no-triangles' });
-	if (!mesh.positions.every(Number.isFinite)) return fail({ code: 'not-a-number' });
-	const corners = vertexCount(mesh);
-	if (!mesh.indices.every((index) => index < corners)) {
-		return fail({ code: 'unreadable', detail: 'a triangle names a corner that is not there' });
-	}
-	return ok(mesh);
 }
 
-function toMesh({ positions, indices }: RawTriangles, mmPerUnit: number): TriMesh {
-	const scaled = mmPerUnit === 1 ? positions : positions.map((value) => value * mmPerUnit);
-	if (indices) return { positions: scaled, indices };
-	const count = Math.floor(positions.length / 9) * 3;
-	return { positions: scaled, indices: Uint32Array.from({ length: count }, (_, i) => i) };
+function checkedFormat(bytes: Uint8Array, file: string): ScanFormat {
+	const format = scanFormat(file);
+	if (!format) {
+		const dot = file.lastIndexOf('.');
+		throw new ScanFault(
+			'unknown-format',
+			dot < 0
+				? 'Its name has no ending that says what it is.'
+				: `Files ending in "${file.slice(dot, dot + 20)}" cannot be read.`,
+		);
+	}
+	if (bytes.length === 0) throw new ScanFault('empty', 'It is empty: it has no bytes at all.');
+	if (bytes.length > LIMITS.fileBytes) {
+		throw new ScanFault(
+			'too-large',
+			`It has ${Math.round(bytes.length / 1e6)} million bytes; ${LIMITS.fileBytes / 1e6} million is the most that can be read.`,
+		);
+	}
+	const found = sniff(bytes);
+	if (!found) return format;
+	if (found.kind === 'foreign') {
+		throw new ScanFault(
+			'not-a-mesh',
+			`Its name says ${format.toUpperCase()}, but it is ${found.name}.`,
+			/archive/.test(found.name) ? 'Unpack it, and use the scan that is inside.' : undefined,
+		);
+	}
+	const own = found.kind === 'stl-text' ? 'stl' : found.kind;
+	if (own !== format) {
+		throw new ScanFault(
+			'not-a-mesh',
+			`Its name says ${format.toUpperCase()}, but it is ${found.name}.`,
+			own === 'gltf' ? undefined : `Give it a name that ends in .${own}.`,
+		);
+	}
+	return format;
+}
+
+async function readRaw(bytes: Uint8Array, format: ScanFormat, options: ReadScanOptions): Promise<RawMesh> {
+	switch (format) {
+		case 'stl':
+			return readStl(bytes);
+		case 'ply':
+			return readPly(bytes);
+		case 'obj':
+			return readObj(bytes);
+		default:
+			return readGltf(bytes, format, options.sibling);
+	}
 }
