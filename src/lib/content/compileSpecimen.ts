@@ -1,8 +1,10 @@
+import type { CrownMarks } from '../domain/measure/crownMeasures';
 import { checkForm } from '../domain/tooth/checkForm';
 import { SIDE_ANGLE_DEG, type ToothForm } from '../domain/tooth/form';
 import { checkFields } from './checkFields';
+import { crownFindings } from './crownFindings';
 import type { SpecimenDraft } from './draft';
-import type { MarkedFeature } from './exhibit';
+import type { MarkedFeature, SpecimenShape } from './exhibit';
 import { idFrom, placeOf } from './explainIssue';
 import { fieldPath, valueAt } from './fieldPath';
 import { SCAN_ENDING } from './fileKind';
@@ -10,7 +12,7 @@ import { finding, type Finding } from './finding';
 import { formFinding } from './formFinding';
 import { isLicence, suggestLicence } from './licence';
 import type { YamlResult } from './readYaml';
-import { specimenSchema, type ModelInFile, type SpecimenInFile } from './schemas';
+import { specimenSchema, type ModelInFile, type ScanInFile, type SpecimenInFile } from './schemas';
 
 /** A name in one file that must exist in another. */
 export interface Reference {
@@ -91,6 +93,7 @@ export function compileSpecimen(yaml: YamlResult): { compiled: CompiledSpecimen;
 		const problem = checkForm(formOf(value.shape.model));
 		if (problem) findings.push(formFinding(problem, at));
 	}
+	if (value?.shape.scan?.crown) findings.push(...crownFindings(value.shape.scan.crown, at));
 	if (value && findings.every(({ severity }) => severity !== 'error')) compiled.facts = factsOf(value);
 	return { compiled, findings };
 }
@@ -118,17 +121,35 @@ function formOf(model: ModelInFile): ToothForm {
 	return { ...rest, carinae: carinae ?? [] };
 }
 
+function marksOf({
+	apex_mm,
+	baseMesial_mm,
+	baseDistal_mm,
+	labial,
+}: NonNullable<ScanInFile['crown']>): CrownMarks {
+	return {
+		apex: apex_mm,
+		baseMesial: baseMesial_mm,
+		baseDistal: baseDistal_mm,
+		...(labial === undefined ? {} : { labial }),
+	};
+}
+
+function scanOf({ file, units, crown }: ScanInFile): SpecimenShape {
+	return { kind: 'scan', file, units, ...(crown === undefined ? {} : { crown: marksOf(crown) }) };
+}
+
 function factsOf(file: SpecimenInFile): Omit<SpecimenDraft, 'id' | 'text'> {
 	const { model, scan } = file.shape;
-	const { bed, features, ...rest } = file;
+	const { bed, features, declared, ...rest } = file;
 	return {
 		...rest,
 		...(bed === undefined ? {} : { bed }),
-		shape: model
-			? { kind: 'model', form: formOf(model), basedOn: model.basedOn ?? [] }
-			: { kind: 'scan', file: scan!.file, units: scan!.units },
-		features: (features ?? []).map(({ id, at, where }): MarkedFeature => ({
+		...(declared === undefined ? {} : { declared }),
+		shape: model ? { kind: 'model', form: formOf(model), basedOn: model.basedOn ?? [] } : scanOf(scan!),
+		features: (features ?? []).map(({ id, at, where, kind }): MarkedFeature => ({
 			id,
+			kind: kind ?? 'other',
 			at,
 			where_deg: typeof where === 'number' ? where : SIDE_ANGLE_DEG[where],
 		})),

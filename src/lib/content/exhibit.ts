@@ -1,5 +1,6 @@
-import type { CrownMeasures } from '../domain/measure/crownMeasures';
+import type { CrownMarks, CrownMeasures } from '../domain/measure/crownMeasures';
 import type { ToothForm } from '../domain/tooth/form';
+import type { FileFrame } from './fileFrame';
 
 /** Text by language code; a missing language falls back to the exhibit's first language. */
 export type ByLang<T> = Readonly<Record<string, T>>;
@@ -72,10 +73,22 @@ export interface Bed {
 
 export type SpecimenShape =
 	| { kind: 'model'; form: ToothForm; basedOn: string[] }
-	| { kind: 'scan'; file: string; units: 'um' | 'mm' | 'cm' | 'm' | 'in' };
+	/** `crown`: points marked on the scan, in the file's own frame, mm */
+	| { kind: 'scan'; file: string; units: 'um' | 'mm' | 'cm' | 'm' | 'in'; crown?: CrownMarks };
+
+/** What the card in the drawer says of the tooth's size; measured values are held against it. */
+export interface DeclaredSize {
+	crownHeight_mm?: number;
+	baseLength_mm?: number;
+	baseWidth_mm?: number;
+}
+
+export const FEATURE_KINDS = ['carina', 'ridge', 'facet', 'pit', 'tip', 'neck', 'root', 'other'] as const;
+export type FeatureKind = (typeof FEATURE_KINDS)[number];
 
 export interface MarkedFeature {
 	id: string;
+	kind: FeatureKind;
 	/** fraction of crown height; below 0 = on the root */
 	at: number;
 	/** degrees round the section (0 distal, 90 labial, 180 mesial, 270 lingual) */
@@ -91,6 +104,10 @@ export interface PreparedShape {
 	/** bounds of the prepared mesh in its tooth frame, mm */
 	bounds: { min: [number, number, number]; max: [number, number, number] };
 	picture: PictureFrame;
+	/** of a scan: where the file's own frame lies in the tooth frame */
+	fileFrame?: FileFrame;
+	/** of a scan whose labial side is marked: whether that side looks along +z or, on teeth of the other side, -z */
+	labial?: '+z' | '-z';
 }
 
 /** How a tray picture is framed: a square with the tooth in its middle, mm. */
@@ -108,6 +125,7 @@ export interface Specimen {
 	part: Part;
 	preservation: Preservation;
 	shape: SpecimenShape;
+	declared?: DeclaredSize;
 	prepared: PreparedShape;
 	identified: { by: string; certainty: Certainty };
 	/** id of a bed, absent for a living animal */

@@ -82,9 +82,16 @@ export function explainIssue(
 		}
 		case 'invalid_format':
 			return [badFormat(key, found, path, place)];
+		case 'custom':
+			return [finding('not-a-point', place, path, { path, found: listed(value) })];
 		default:
 			return [finding('not-fields', place, path, { path, example: exampleFor(key) })];
 	}
+}
+
+/** A short list as it would be written. */
+function listed(value: unknown): string {
+	return Array.isArray(value) ? `[${value.map(show).join(', ')}]` : show(value);
 }
 
 function wrongType(

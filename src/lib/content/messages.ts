@@ -109,6 +109,14 @@ const EXAMPLES: Readonly<Record<string, string>> = {
 	tip_worn_to_mm: 'tip_worn_to_mm: 36.8',
 	facets: 'facets: [{ side: labial, angle_deg: 20, depth_mm: 1.2, at: 0.8 }]',
 	scan: 'scan: { file: scan.stl, units: mm }',
+	crown:
+		'crown: { apex_mm: [2.1, 4.8, 60.3], base_mesial_mm: [-9.5, 0.2, 18], base_distal_mm: [9.1, 0.4, 18.2] }',
+	apex_mm: 'apex_mm: [2.1, 4.8, 60.3]',
+	base_mesial_mm: 'base_mesial_mm: [-9.5, 0.2, 18]',
+	base_distal_mm: 'base_distal_mm: [9.1, 0.4, 18.2]',
+	labial: 'labial: [0, 1, 0]',
+	declared: 'declared: { crown_height_mm: 38 }',
+	kind: 'kind: carina',
 	'languages.name': 'name: English',
 	'sections.shape': 'shape: oval',
 	'sections.at': 'at: 0',
@@ -392,6 +400,21 @@ export const MESSAGES = {
 			`Check the number and its unit; the nearest possible is ${name}: ${near}`,
 		);
 	},
+	'not-a-point': (d: Found) =>
+		say(
+			`${lastKey(d.path)} is three numbers in brackets, but ${short(d.found)} was found.`,
+			`Write ${exampleAt(d.path)}, with decimal points`,
+		),
+	'marks-coincide': (d: { first: string; second: string }) =>
+		say(
+			`The ${d.first} and the ${d.second} of the crown are marked at the same place.`,
+			'Mark each at its own place: the apex is the tip, the base points are the front and the back of the crown’s base.',
+		),
+	'no-direction': () =>
+		say(
+			'labial is a direction, and three zeros point nowhere.',
+			`Write which way the lip side looks in the scan, for example ${exampleFor('labial')}, or delete the line.`,
+		),
 	'not-yes-no': (d: Found & { meant?: boolean }) =>
 		say(
 			`true or false is expected here, but "${short(d.found)}" was found.`,

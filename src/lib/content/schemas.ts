@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { SECTION_SHAPES, SIDES, TAPERS } from '../domain/tooth/form';
 import { camelKeys } from './camelKey';
-import { CERTAINTIES, PARTS, PRESERVATIONS, ROOMS, SOURCE_TAGS } from './exhibit';
+import { CERTAINTIES, FEATURE_KINDS, PARTS, PRESERVATIONS, ROOMS, SOURCE_TAGS } from './exhibit';
 
 /** Ids of files, features, sources, beds, groups and glossary entries. */
 export const ID_PATTERN = /^[a-z0-9]+(-[a-z0-9]+)*$/;
@@ -114,7 +114,27 @@ const model = fields({
 	}).optional(),
 });
 
-const scan = fields({ file: text, units: z.enum(['um', 'mm', 'cm', 'm', 'in']) });
+/** Three finite numbers: a place or a direction. One problem for the whole, however many numbers are wrong. */
+const point = z.custom<[number, number, number]>(isPoint);
+export function isPoint(value: unknown): value is [number, number, number] {
+	return Array.isArray(value) && value.length === 3 && value.every((n) => Number.isFinite(n));
+}
+
+const crown = fields({
+	apex_mm: point,
+	base_mesial_mm: point,
+	base_distal_mm: point,
+	labial: point.optional(),
+});
+
+export const scanSchema = fields({
+	file: text,
+	units: z.enum(['um', 'mm', 'cm', 'm', 'in']),
+	crown: crown.optional(),
+});
+
+/** A size that a card may give; whether it is likely is the measuring's to say. */
+const size = z.number().min(0.01).max(10_000);
 
 export const specimenSchema = fields({
 	accession: text,
@@ -123,16 +143,29 @@ export const specimenSchema = fields({
 	preservation: z.enum(PRESERVATIONS),
 	bed: text.optional(),
 	identified: fields({ by: text, certainty: z.enum(CERTAINTIES) }),
-	shape: fields({ model: model.optional(), scan: scan.optional() }),
+	shape: fields({ model: model.optional(), scan: scanSchema.optional() }),
+	declared: fields({
+		crown_height_mm: size.optional(),
+		base_length_mm: size.optional(),
+		base_width_mm: size.optional(),
+	}).optional(),
 	features: z
-		// below 0 = on the root
-		.array(fields({ id, at: z.number().min(-5).max(1), where: z.union([side, angle]) }))
+		.array(
+			fields({
+				id,
+				// below 0 = on the root
+				at: z.number().min(-5).max(1),
+				where: z.union([side, angle]),
+				kind: z.enum(FEATURE_KINDS).optional(),
+			}),
+		)
 		.optional(),
 	licence: text,
 	rights_holder: text,
 	sources: z.array(text),
 });
 
+export type ScanInFile = z.output<typeof scanSchema>;
 export type ModelInFile = z.output<typeof model>;
 export type SpecimenInFile = z.output<typeof specimenSchema>;
 export type ExhibitInFile = z.output<typeof exhibitSchema>;

@@ -3,7 +3,16 @@
  * import them without any server code.
  */
 import type { CrownMeasures } from '../domain/measure/crownMeasures';
-import type { Certainty, Part, PictureFrame, Preservation, RoomId, Screen, SourceTag } from './exhibit';
+import type {
+	Certainty,
+	FeatureKind,
+	Part,
+	PictureFrame,
+	Preservation,
+	RoomId,
+	Screen,
+	SourceTag,
+} from './exhibit';
 
 /** A prepared shape: everything the stage needs (a `ShapeRef`) and the picture for trays and printing. */
 export interface ShapeView {
@@ -11,6 +20,8 @@ export interface ShapeView {
 	url: string;
 	/** address of the tray picture, a square WebP, transparent round the tooth */
 	pictureUrl: string;
+	/** address of the line drawing, a `LineDrawing` as JSON */
+	drawingUrl: string;
 	picture: PictureFrame;
 	preservation: Preservation;
 	/** bounds in the tooth frame, mm */
@@ -24,9 +35,13 @@ export interface ShapeView {
 export interface FeatureView {
 	id: string;
 	name: string;
+	kind: FeatureKind;
 	/** fraction of crown height */
 	at: number;
-	/** degrees round the section (0 distal, 90 labial, 180 mesial, 270 lingual) */
+	/**
+	 * Degrees round the section of the prepared shape, from +x towards +z: 0 distal, 90 labial, 180 mesial,
+	 * 270 lingual; on a scan whose labial side looks along -z, 90 lingual and 270 labial.
+	 */
 	where_deg: number;
 }
 

@@ -1,6 +1,6 @@
 import type { Bed, ByLang, Exhibit, Group, Source, Specimen } from '../content/exhibit';
 import type { BedView, CitationView, ExhibitView, GroupView, ShapeView, SpecimenView } from '../content/view';
-import { pictureUrl, shapeUrl } from './shapeFiles';
+import { drawingUrl, pictureUrl, shapeUrl } from './shapeFiles';
 
 /**
  * The exhibit in one language, as plain data for a page. An unknown language becomes the exhibit's
@@ -52,11 +52,12 @@ function specimenView(
 		alt: text?.value.alt ?? '',
 		html: text?.value.html ?? '',
 		textLang: text?.lang ?? first,
-		features: specimen.features.map(({ id, at, where_deg }) => ({
+		features: specimen.features.map(({ id, kind, at, where_deg }) => ({
 			id,
 			name: featureNames[id] ?? id,
+			kind,
 			at,
-			where_deg,
+			where_deg: specimen.prepared.labial === '-z' ? (360 - where_deg) % 360 : where_deg,
 		})),
 		group: groupView(specimen.group, group, lang, first),
 		part: specimen.part,
@@ -119,6 +120,7 @@ function shapeView({ prepared, preservation }: Specimen): ShapeView {
 	return {
 		url: shapeUrl(prepared.hash),
 		pictureUrl: pictureUrl(prepared.hash, preservation),
+		drawingUrl: drawingUrl(prepared.hash),
 		picture: prepared.picture,
 		preservation,
 		bounds: prepared.bounds,

@@ -6,6 +6,7 @@ import { MESSAGES, WARNINGS } from '../../../src/lib/content/messages';
 import type { Problem } from '../../../src/lib/content/problem';
 import { fsReader } from '../../../src/lib/server/fsReader';
 import type { BrokenCase } from './brokenContent';
+import { brokenCrowns } from './brokenCrowns';
 import { brokenFiles } from './brokenFiles';
 import { brokenKeys } from './brokenKeys';
 import { brokenNumbers } from './brokenNumbers';
@@ -24,6 +25,7 @@ const BROKEN: BrokenCase[] = [
 	...brokenNumbers,
 	...brokenReferences,
 	...brokenShapes,
+	...brokenCrowns,
 	...brokenFiles,
 	...brokenWords,
 ];
@@ -95,7 +97,7 @@ describe('loadContent', () => {
 				},
 			},
 			// mesial is at 180 degrees (domain/tooth/form.ts)
-			features: [{ id: 'edge', at: 0.6, where_deg: 180 }],
+			features: [{ id: 'edge', kind: 'other', at: 0.6, where_deg: 180 }],
 			licence: 'http://creativecommons.org/licenses/by/4.0/',
 			rightsHolder: 'Skerrow Museum',
 			sources: ['leidy-1865'],
@@ -119,6 +121,46 @@ describe('loadContent', () => {
 			},
 		});
 		expect(draft!.specimens[1].shape).toEqual({ kind: 'scan', file: 'scan.stl', units: 'mm' });
+	});
+
+	it('takes over the marks of a crown, the sizes on its card and the kinds of its features', async () => {
+		const { draft, problems } = await load(
+			contentWith({
+				...edited(
+					'specimens/skm-0002/specimen.yaml',
+					'  scan: { file: scan.stl, units: mm }\n',
+					`  scan:
+    file: scan.stl
+    units: in
+    crown:
+      apex_mm: [2.1, 4.8, 60.3]
+      base_mesial_mm: [-9.5, 0.2, 18]
+      base_distal_mm: [9.1, 0.4, 18.2]
+      labial: [0, 2, 0]
+declared: { crown_height_mm: 42, base_width_mm: 15.5 }
+`,
+				),
+				...edited(
+					'specimens/skm-0001/specimen.yaml',
+					'where: mesial }\nlicence',
+					'where: mesial, kind: carina }\nlicence',
+				),
+			}),
+		);
+		expect(problems).toEqual([]);
+		expect(draft!.specimens[1].shape).toEqual({
+			kind: 'scan',
+			file: 'scan.stl',
+			units: 'in',
+			crown: {
+				apex: [2.1, 4.8, 60.3],
+				baseMesial: [-9.5, 0.2, 18],
+				baseDistal: [9.1, 0.4, 18.2],
+				labial: [0, 2, 0],
+			},
+		});
+		expect(draft!.specimens[1].declared).toEqual({ crownHeight_mm: 42, baseWidth_mm: 15.5 });
+		expect(draft!.specimens[0].features).toEqual([{ id: 'edge', kind: 'carina', at: 0.6, where_deg: 180 }]);
 	});
 
 	it.each(BROKEN)('explains $name, and shows the rest', async ({ overlay, shows, problems }) => {

@@ -90,7 +90,7 @@ export function specimen(id: string, changes: Partial<Specimen> = {}): Specimen 
 		prepared: prepared(hashOf('cone')),
 		identified: { by: 'Skerrow Museum', certainty: 'likely' },
 		bed: 'marl',
-		features: [{ id: 'edge', at: 0.5, where_deg: 0 }],
+		features: [{ id: 'edge', kind: 'carina', at: 0.5, where_deg: 0 }],
 		licence: 'http://creativecommons.org/licenses/by/4.0/',
 		rightsHolder: 'Skerrow Museum',
 		sources: ['book'],
