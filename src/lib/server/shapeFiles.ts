@@ -12,6 +12,8 @@ export interface ShapeFiles {
 	glb: string;
 	/** written last: while it is missing, the shape has not been prepared */
 	facts: string;
+	/** the line drawing as JSON, in mm */
+	drawing: string;
 	picture(preservation: Preservation): string;
 }
 
@@ -23,12 +25,16 @@ export function shapeFiles(dataDir: string, hash: string): ShapeFiles {
 		folder,
 		glb: join(folder, 'shape.glb'),
 		facts: join(folder, 'prepared.json'),
+		drawing: join(folder, 'drawing.json'),
 		picture: (preservation) => join(folder, `picture-${preservation}.webp`),
 	};
 }
 
 /** Address of a prepared GLB on this server. */
 export const shapeUrl = (hash: string): string => `/shapes/${hash}.glb`;
+
+/** Address of a line drawing on this server. */
+export const drawingUrl = (hash: string): string => `/drawings/${hash}.json`;
 
 /** Address of a tray picture on this server. */
 export const pictureUrl = (hash: string, preservation: Preservation): string =>

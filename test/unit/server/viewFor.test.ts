@@ -41,6 +41,7 @@ describe('viewFor', () => {
 			shape: {
 				url: `/shapes/${hashOf('cone')}.glb`,
 				pictureUrl: `/pictures/${hashOf('cone')}-honey.webp`,
+				drawingUrl: `/drawings/${hashOf('cone')}.json`,
 				preservation: 'honey',
 				bounds: { min: [-5, 0, -4], max: [5, 20, 4] },
 				picture: { side_mm: 22.7, toothWidth_mm: 10, toothHeight_mm: 20 },

@@ -1,0 +1,174 @@
+import type { DrawnViewName } from './drawingAxes';
+import type { LineDrawing } from './lineDrawing';
+
+export type DrawnPart = DrawnViewName | 'section';
+
+export interface LineDrawingSpace {
+	/** px */
+	width: number;
+	height: number;
+	/** height of a line of text under each view, px; 0 for no labels */
+	labelHeight: number;
+	/** least width of each part, px, such as its label needs */
+	leastWidth?: Partial<Record<DrawnPart, number>>;
+}
+
+export interface PlacedPart {
+	part: DrawnPart;
+	/** where the part's own origin comes to lie, px to the right and down */
+	x: number;
+	y: number;
+	/** middle of the label, px */
+	labelX: number;
+	/** baseline of the label, px */
+	labelY: number;
+}
+
+export interface LineDrawingLayout {
+	pxPerMm: number;
+	parts: PlacedPart[];
+	/** scale bar: 1, 2 or 5 times a power of ten */
+	bar: { x: number; y: number; length_mm: number; length_px: number };
+}
+
+/** Parts side by side; an inner list stands in one column, from the top down. */
+type Arrangement = readonly (readonly DrawnPart[])[];
+
+const ARRANGEMENTS: readonly Arrangement[] = [
+	[
+		['side', 'tip'],
+		['front', 'section'],
+	],
+	[['side'], ['front'], ['tip', 'section']],
+	[['side'], ['front'], ['tip'], ['section']],
+];
+
+const GAP = 22;
+const BORDER = 10;
+/** The scale bar takes at most this share of the width. */
+const BAR = 0.3;
+
+interface Box {
+	min: readonly [number, number];
+	max: readonly [number, number];
+}
+
+/**
+ * Places the views of a drawing in a space, all at the one scale that fits, in the arrangement that lets this scale be
+ * largest. Side and front stand at one height; the tip view stands under the side view where they share a column.
+ */
+export function lineDrawingLayout(drawing: LineDrawing, space: LineDrawingSpace): LineDrawingLayout {
+	let best = { arrangement: ARRANGEMENTS[0], scale: 0 };
+	for (const arrangement of ARRANGEMENTS) {
+		const scale = largestScale(drawing, arrangement, space);
+		if (scale > best.scale * 1.04) best = { arrangement, scale };
+	}
+	return place(drawing, best.arrangement, space, best.scale);
+}
+
+const boxOf = (drawing: LineDrawing, part: DrawnPart): Box | null => drawing[part];
+
+function sizes(
+	drawing: LineDrawing,
+	arrangement: Arrangement,
+	space: LineDrawingSpace,
+	scale: number,
+): { columns: { width: number; height: number; parts: { part: DrawnPart; box: Box }[] }[]; rows: number[] } {
+	const wanted = arrangement.map((column) =>
+		column.flatMap((part) => {
+			const box = boxOf(drawing, part);
+			return box ? [{ part, box }] : [];
+		}),
+	);
+	// rows are as high as their highest part, except where a column stands alone beside the tall views
+	const gridded = arrangement.every((column) => column.length === arrangement[0].length);
+	const rows: number[] = [];
+	const columns = wanted
+		.filter((parts) => parts.length > 0)
+		.map((parts) => {
+			let width = 0;
+			let height = 0;
+			parts.forEach(({ part, box }, i) => {
+				width = Math.max(width, (box.max[0] - box.min[0]) * scale, space.leastWidth?.[part] ?? 0);
+				const own = (box.max[1] - box.min[1]) * scale;
+				if (gridded) rows[i] = Math.max(rows[i] ?? 0, own);
+				height += own + space.labelHeight + (i > 0 ? GAP : 0);
+			});
+			return { width, height, parts };
+		});
+	return { columns, rows };
+}
+
+function extent(
+	drawing: LineDrawing,
+	arrangement: Arrangement,
+	space: LineDrawingSpace,
+	scale: number,
+): { width: number; height: number } {
+	const { columns, rows } = sizes(drawing, arrangement, space, scale);
+	const width = columns.reduce((sum, column) => sum + column.width, GAP * (columns.length - 1));
+	const height =
+		rows.length > 0
+			? rows.reduce((sum, row) => sum + row + space.labelHeight, GAP * (rows.length - 1))
+			: Math.max(0, ...columns.map((column) => column.height));
+	return { width, height };
+}
+
+const barHeight = (space: LineDrawingSpace): number => 24 + (space.labelHeight || 10);
+
+function largestScale(drawing: LineDrawing, arrangement: Arrangement, space: LineDrawingSpace): number {
+	const fits = (scale: number): boolean => {
+		const { width, height } = extent(drawing, arrangement, space, scale);
+		return width <= space.width - 2 * BORDER && height <= space.height - 2 * BORDER - barHeight(space);
+	};
+	let [low, high] = [0, 1];
+	if (!fits(0)) return 0;
+	while (fits(high) && high < 1e6) high *= 2;
+	for (let i = 0; i < 40; i++) {
+		const middle = (low + high) / 2;
+		if (fits(middle)) low = middle;
+		else high = middle;
+	}
+	return low;
+}
+
+function place(
+	drawing: LineDrawing,
+	arrangement: Arrangement,
+	space: LineDrawingSpace,
+	scale: number,
+): LineDrawingLayout {
+	const { columns, rows } = sizes(drawing, arrangement, space, scale);
+	const { width, height } = extent(drawing, arrangement, space, scale);
+	const top = (space.height - barHeight(space) - height) / 2;
+	const parts: PlacedPart[] = [];
+	let left = (space.width - width) / 2;
+	const barX = left;
+	for (const column of columns) {
+		const middle = left + column.width / 2;
+		// a column of its own stands at the foot of the tall views, all baselines level
+		let y = rows.length > 0 ? top : top + height - column.height;
+		column.parts.forEach(({ part, box }, i) => {
+			const own = (box.max[1] - box.min[1]) * scale;
+			const row = rows[i] ?? own;
+			parts.push({
+				part,
+				x: middle - ((box.min[0] + box.max[0]) / 2) * scale,
+				y: y + (row - own) / 2 + box.max[1] * scale,
+				labelX: middle,
+				labelY: y + row + space.labelHeight * 0.85,
+			});
+			y += row + space.labelHeight + GAP;
+		});
+		left += column.width + GAP;
+	}
+	const length_mm = scale > 0 ? barLength((space.width * BAR) / scale) : 0;
+	const y = top + height + barHeight(space) - (space.labelHeight || 10);
+	return { pxPerMm: scale, parts, bar: { x: barX, y, length_mm, length_px: length_mm * scale } };
+}
+
+/** The largest of 1, 2 or 5 times a power of ten up to `longest`. */
+function barLength(longest: number): number {
+	const decade = 10 ** Math.floor(Math.log10(longest) + 1e-9);
+	return decade * ([5, 2].find((step) => step * decade <= longest * (1 + 1e-9)) ?? 1);
+}
