@@ -30,7 +30,8 @@ const ALLOWED: Record<string, RegExp> = {
 	'domain/measure': /^room:domain\/(vec3|result|mesh|tooth)$/,
 	content:
 		/^(room:domain\/.*|zod|yaml|markdown-it|sanitize-html|intl-messageformat|@formatjs\/.*|fastest-levenshtein)$/,
-	stage: /^(room:domain\/.*|room:content|three|three\/.*|@use-gesture\/vanilla|meshoptimizer)$/,
+	stage:
+		/^(room:domain\/.*|room:content|three|three\/.*|three-mesh-bvh|@use-gesture\/vanilla|meshoptimizer)$/,
 	kiosk: /^(room:(stage|content|domain\/.*)|svelte|svelte\/.*|\$app\/.*|intl-messageformat)$/,
 	ui: /^(room:(kiosk|stage|content|domain\/.*)|svelte|svelte\/.*|\$app\/.*)$/,
 };

@@ -3,6 +3,8 @@
  * be typed against it while the stage itself is loaded later, in the background.
  */
 import type { Preservation } from '../content/exhibit';
+import type { PlaneFrame } from '../domain/mesh/section';
+import type { Vec3 } from '../domain/vec3';
 
 /** A prepared shape ready to be shown. */
 export interface ShapeRef {
@@ -23,6 +25,55 @@ export interface Pose {
 	yaw_deg: number;
 	tilt_deg: number;
 	zoom: number;
+	/** how the tooth stands before yaw and tilt turn it; absent = upright, tip up */
+	stand?: Quat;
+}
+
+/** Unit quaternion x, y, z, w. */
+export type Quat = readonly [number, number, number, number];
+
+/**
+ * A square turn of what is seen: a quarter to the left or right, upside down, to its back, or its top brought
+ * near or sent far by a quarter.
+ */
+export type QuarterTurn = 'left' | 'right' | 'over' | 'back' | 'top-near' | 'top-far';
+
+/** A place on a tooth's surface, tooth frame, mm. */
+export interface SurfaceHit {
+	point: Vec3;
+	/** unit */
+	normal: Vec3;
+}
+
+/** A mark that stays with the tooth; what it looks like is the page's business. */
+export interface Pin {
+	id: string;
+	/** tooth frame, mm */
+	point: Vec3;
+	/** unit, outward; with it a pin also counts as hidden when its surface faces away */
+	normal?: Vec3;
+}
+
+/** Where a point appears in a view's element. */
+export interface PlaceInView {
+	/** CSS px from the element's left and top */
+	x: number;
+	y: number;
+	/** hidden by the tooth or facing away */
+	behind: boolean;
+}
+
+/**
+ * Where the key lamp stands. Both angles belong to the screen, not to the tooth: the tooth turns under the lamp.
+ *
+ * azimuth_deg: where the light comes from as seen on the screen, clockwise from above: 0 above, 90 right, 180 below,
+ *   270 left. Wraps round.
+ * elevation_deg: how far the lamp stands out of the plane of the screen towards the viewer, 3 .. 80: 3 is raking
+ *   light that grazes what faces the viewer, 80 comes nearly straight from the front.
+ */
+export interface Lamp {
+	azimuth_deg: number;
+	elevation_deg: number;
 }
 
 export interface StageView {
@@ -32,6 +83,33 @@ export interface StageView {
 	turnBy(yaw_deg: number, tilt_deg: number): void;
 	zoomBy(factor: number): void;
 	reset(): void;
+	/** Eases to a pose; what is left out stays. With linked views all turn. */
+	turnTo(pose: Partial<Pose>): void;
+	/** Eases so that what looks this way (tooth frame) comes to face the viewer. */
+	lookAlong(direction: Vec3): void;
+	/** Eases to the nearest square way of standing, turned; yaw and tilt become 0. */
+	quarterTurn(turn: QuarterTurn): void;
+	/** The surface under a place in the window (CSS px), null beside the tooth or while empty. */
+	pickAt(clientX: number, clientY: number): SurfaceHit | null;
+	/** The surface nearest to a point; null while empty. */
+	snap(point: Vec3): SurfaceHit | null;
+	/** One step along the surface as seen from here, mm to the right and up; null while empty. */
+	slide(from: SurfaceHit, right_mm: number, up_mm: number): SurfaceHit | null;
+	/** Middle of the section at a height along a frame's normal (tooth frame); null where there is none. */
+	middleAt(frame: PlaneFrame, height_mm: number): Vec3 | null;
+	/** Outermost surface in a direction seen from a point within; null where there is none. */
+	outermost(from: Vec3, direction: Vec3): SurfaceHit | null;
+	/** Where a point appears; null while empty. */
+	project(point: Vec3, normal?: Vec3): PlaceInView | null;
+	/** Pins whose places `pinPlaces` tells; the stage's `pose` event says when they may have changed. */
+	setPins(pins: readonly Pin[]): void;
+	/** Where the pins appear now, by id; empty while there is no shape. */
+	pinPlaces(): ReadonlyMap<string, PlaceInView>;
+	/**
+	 * Taps of a mouse or finger (a touch that neither wandered nor lasted); null = beside the tooth. While anyone
+	 * listens, a double tap does not set the tooth upright. Returns what ends the listening.
+	 */
+	onTap(listener: (hit: SurfaceHit | null) => void): () => void;
 	readonly pose: Pose;
 	/** CSS px per mm at the tooth's distance, for scale bars; null while empty */
 	readonly pxPerMm: number | null;
@@ -51,6 +129,8 @@ export interface StageStats {
 	/** render scale now in use, 1 = one sample per device pixel */
 	quality: number;
 	moving: boolean;
+	/** the picture on screen is the one at rest quality: every triangle, antialiased, with cast shadows */
+	full: boolean;
 	contextLosses: number;
 }
 
@@ -72,6 +152,12 @@ export interface Stage {
 	setScaleMode(mode: ScaleMode): void;
 	/** At first linked. Linking again eases all views to the pose of the one last touched. */
 	setLinked(linked: boolean): void;
+	/**
+	 * Swings the key lamp of all views; out of range is clamped, see `Lamp`. Counts as moving. Cast shadows are drawn
+	 * with full quality only. At first and by default DEFAULT_LAMP of ./lamp.
+	 */
+	setLamp(lamp: Lamp): void;
+	readonly lamp: Lamp;
 	on<K extends keyof StageEvents>(event: K, listener: StageEvents[K]): () => void;
 	/** Loads a shape into the cache without showing it. */
 	preload(shape: ShapeRef): Promise<void>;

@@ -7,6 +7,7 @@ import {
 	FLICK_MIN_px_per_ms,
 	FLICK_STALE_ms,
 	PINCH_MIN_SPAN_px,
+	TAP_ms,
 	WHEEL_ZOOM_PER_px,
 } from './thresholds';
 
@@ -19,6 +20,8 @@ export interface Hands {
 	flick(vx: number, vy: number): void;
 	zoom(factor: number): void;
 	reset(): void;
+	/** A tap at a place in the window, CSS px. True: it has been used up, and does not count towards a double tap. */
+	tap(x: number, y: number): boolean;
 }
 
 interface Sample {
@@ -81,7 +84,8 @@ export const attachGestures = (element: HTMLElement, hands: Hands): (() => void)
 					lastMove_ms = t;
 					if (!last || pinched || canceled || event.type !== 'pointerup') return;
 					if (!begun) {
-						if (elapsedTime <= DOUBLE_TAP_ms) tapped(t, xy[0], xy[1]);
+						const used = elapsedTime <= TAP_ms && hands.tap(xy[0], xy[1]);
+						if (!used && elapsedTime <= DOUBLE_TAP_ms) tapped(t, xy[0], xy[1]);
 						return;
 					}
 					const { vx, vy } = releaseSpeed(samples, t);

@@ -1,5 +1,5 @@
 /** One view's state: its shape, where its tooth is turned to, and what is still easing or gliding. */
-import type { Pose, ShapeRef } from './api';
+import type { Pin, Pose, ShapeRef, SurfaceHit } from './api';
 import type { LoadedShape } from './loadShape';
 import type { ToothMaterials } from './materials';
 import type { Loan } from './pool';
@@ -22,6 +22,8 @@ export interface HandledView {
 	asked: number;
 	/** resolve when the next frame has been drawn */
 	waiting: (() => void)[];
+	pins: readonly Pin[];
+	tapListeners: Set<(hit: SurfaceHit | null) => void>;
 }
 
 export const createHandledView = (element: HTMLElement, materials: ToothMaterials): HandledView => ({
@@ -36,6 +38,8 @@ export const createHandledView = (element: HTMLElement, materials: ToothMaterial
 	glide: null,
 	asked: 0,
 	waiting: [],
+	pins: [],
+	tapListeners: new Set(),
 });
 
 const stretchAt = (view: HandledView, now_ms: number): number =>

@@ -1,5 +1,6 @@
 /** Pure arithmetic of turning a tooth in the hand. Angles in degrees, times in ms, distances in CSS px. */
 import type { Pose } from './api';
+import { betweenStands } from './stand';
 import {
 	DEFAULT_TILT_deg,
 	DEFAULT_YAW_deg,
@@ -25,9 +26,9 @@ export const wrapYaw = (yaw_deg: number): number => {
 
 /** Turned by these angles; yaw wraps round, tilt stops at its limit. */
 export const turned = (pose: Pose, yaw_deg: number, tilt_deg: number): Pose => ({
+	...pose,
 	yaw_deg: wrapYaw(pose.yaw_deg + yaw_deg),
 	tilt_deg: clamp(pose.tilt_deg + tilt_deg, -TILT_LIMIT_deg, TILT_LIMIT_deg),
-	zoom: pose.zoom,
 });
 
 /** Zoomed by a factor within the limits; a factor that is not a positive number changes nothing. */
@@ -44,11 +45,15 @@ export const degreesPerPx = (width_px: number, height_px: number, zoom: number):
 export const easeOut = (t: number): number => 1 - (1 - clamp(t, 0, 1)) ** 3;
 
 /** Between two poses; yaw takes the shorter way round, zoom is even in ratio. */
-export const between = (from: Pose, to: Pose, t: number): Pose => ({
-	yaw_deg: wrapYaw(from.yaw_deg + wrapYaw(to.yaw_deg - from.yaw_deg) * t),
-	tilt_deg: from.tilt_deg + (to.tilt_deg - from.tilt_deg) * t,
-	zoom: from.zoom * (to.zoom / from.zoom) ** t,
-});
+export const between = (from: Pose, to: Pose, t: number): Pose => {
+	const stand = betweenStands(from.stand, to.stand, t);
+	return {
+		yaw_deg: wrapYaw(from.yaw_deg + wrapYaw(to.yaw_deg - from.yaw_deg) * t),
+		tilt_deg: from.tilt_deg + (to.tilt_deg - from.tilt_deg) * t,
+		zoom: from.zoom * (to.zoom / from.zoom) ** t,
+		...(stand && { stand }),
+	};
+};
 
 /** A flick's speed after its release, capped in size with its direction kept. */
 export const cappedSpeed = (yaw: number, tilt: number): { yaw: number; tilt: number } => {

@@ -7,6 +7,8 @@
  */
 import type {
 	CreateStage,
+	Lamp,
+	PlaceInView,
 	Pose,
 	ScaleMode,
 	Stage,
@@ -14,7 +16,9 @@ import type {
 	StageOptions,
 	StageStats,
 	StageView,
+	SurfaceHit,
 } from './api';
+import { vec3, type Vec3 } from '../domain/vec3';
 import { fitViews } from './fit';
 import { attachGestures } from './gestures';
 import { createGovernor } from './governor';
@@ -28,14 +32,21 @@ import {
 	type HandledView,
 } from './handledView';
 import { loadShape, parkShape } from './loadShape';
+import { cleanLamp, DEFAULT_LAMP } from './lamp';
 import { createToothMaterials } from './materials';
 import { createPainter } from './painter';
+import { pickerOf } from './pick';
+import { eyeOf, facing, lensOf, placeInView, rayAt, stepAlong, type Lens } from './pins';
 import { createPool } from './pool';
 import { cappedSpeed, DEFAULT_POSE, degreesPerPx, turned, zoomed } from './pose';
+import { quarterTurned, standingBounds } from './stand';
 import { MAX_PIXEL_RATIO, RESTORE_WAIT_ms } from './thresholds';
 
 /** shapes that nobody shows but that stay in main memory, ready to be shown again */
 const KEEP_SHAPES = 8;
+
+/** A pin that lies this share of the eye's distance under the surface still counts as on it. */
+const PIN_SLACK = 0.002;
 
 /** What a test may put in the place of the browser. */
 export interface StageSurroundings {
@@ -66,6 +77,8 @@ export const createStage = (
 
 	const views: HandledView[] = [];
 	const listeners: { [K in keyof StageEvents]: Set<StageEvents[K]> } = { pose: new Set() };
+	let lamp: Lamp = { ...DEFAULT_LAMP };
+	let full = false;
 	let scaleMode: ScaleMode = 'same-scale';
 	let linked = true;
 	let lost = false;
@@ -99,7 +112,7 @@ export const createStage = (
 					? {
 							width_px: v.element.clientWidth,
 							height_px: v.element.clientHeight,
-							bounds: v.shape.bounds,
+							bounds: standingBounds(v.shape.bounds, heading(v).stand),
 							crownHeight_mm: v.shape.crownHeight_mm,
 						}
 					: null,
@@ -122,11 +135,13 @@ export const createStage = (
 				const { shape, materials, pose } = view;
 				return [{ box, shape, loaded: view.loan.resource, materials, pose, pxPerMm }];
 			}),
+			lamp,
 			step,
 			pixelRatio(),
 			plan === 'moving',
 		);
 		frames++;
+		full = step.shading === 'full' && step.scale >= governor.rest.scale;
 		governor.drawn(plan);
 		if (plan === 'rest') {
 			void painter.finished().then(() => {
@@ -182,6 +197,18 @@ export const createStage = (
 		for (const v of zoomTogether(view)) {
 			if (!together(view).includes(v)) easeTo(v, { ...heading(v), zoom: 1 }, now(), options.reducedMotion);
 		}
+		refit(false);
+		moved();
+	};
+	/** Each view that goes with this one eases to a pose of its own. */
+	const easeEach = (view: HandledView, to: (v: HandledView) => Pose) => {
+		lastTouched = view;
+		for (const v of together(view)) easeTo(v, to(v), now(), options.reducedMotion);
+		const { zoom } = heading(view);
+		for (const v of zoomTogether(view)) {
+			if (!together(view).includes(v)) easeTo(v, { ...heading(v), zoom }, now(), options.reducedMotion);
+		}
+		refit(false);
 		moved();
 	};
 	const flickNow = (view: HandledView, yaw_per_ms: number, tilt_per_ms: number) => {
@@ -253,7 +280,35 @@ export const createStage = (
 			flick: (vx, vy) => flickNow(view, vx * perPx(), vy * perPx()),
 			zoom: (factor) => zoomNow(view, factor),
 			reset: () => resetNow(view),
+			tap: (x, y) => {
+				if (view.tapListeners.size === 0) return false;
+				const hit = pickAt(x, y);
+				for (const listener of [...view.tapListeners]) listener(hit);
+				return true;
+			},
 		});
+		const picker = () => view.loan && pickerOf(view.loan.resource.full);
+		/** The picture as it stands now. */
+		const lens = (): Lens | null => {
+			const pxPerMm = shownPxPerMm(view, now());
+			if (!view.shape || pxPerMm === null) return null;
+			return lensOf(view.shape.bounds, view.pose, pxPerMm, element.clientWidth, element.clientHeight);
+		};
+		const pickAt = (clientX: number, clientY: number): SurfaceHit | null => {
+			const through = lens();
+			const box = element.getBoundingClientRect();
+			if (!through) return null;
+			return picker()?.pick(rayAt(through, clientX - box.left, clientY - box.top)) ?? null;
+		};
+		const project = (point: Vec3, normal?: Vec3): PlaceInView | null => {
+			const through = lens();
+			const place = through && placeInView(through, point);
+			if (!through || !place) return null;
+			const eye = eyeOf(through);
+			const away = normal !== undefined && vec3.dot(normal, vec3.subtract(eye, point)) < 0;
+			const slack_mm = PIN_SLACK * through.distance_mm;
+			return { ...place, behind: away || !(picker()?.open(point, eye, slack_mm) ?? true) };
+		};
 		const drop = () => {
 			view.loan?.release();
 			view.loan = null;
@@ -284,6 +339,37 @@ export const createStage = (
 			turnBy: (yaw_deg, tilt_deg) => turnNow(view, yaw_deg, tilt_deg),
 			zoomBy: (factor) => zoomNow(view, factor),
 			reset: () => resetNow(view),
+			turnTo: (to) => easeEach(view, (v) => ({ ...heading(v), ...to })),
+			lookAlong: (direction) => easeEach(view, (v) => facing(heading(v), direction)),
+			quarterTurn: (turn) => easeEach(view, (v) => quarterTurned(heading(v), turn)),
+			pickAt,
+			snap: (point) => picker()?.nearest(point) ?? null,
+			slide(from, right_mm, up_mm) {
+				const through = lens();
+				if (!through) return null;
+				const to = stepAlong(through, from.point, from.normal, right_mm, up_mm);
+				return picker()?.nearest(to) ?? null;
+			},
+			middleAt: (frame, height_mm) => picker()?.middleAt(frame, height_mm) ?? null,
+			outermost: (from, direction) => picker()?.outermost(from, direction) ?? null,
+			project,
+			setPins(pins) {
+				view.pins = pins;
+				poseChanged = true;
+				once();
+			},
+			pinPlaces() {
+				const places = new Map<string, PlaceInView>();
+				for (const { id, point, normal } of view.pins) {
+					const place = project(point, normal);
+					if (place) places.set(id, place);
+				}
+				return places;
+			},
+			onTap(listener) {
+				view.tapListeners.add(listener);
+				return () => view.tapListeners.delete(listener);
+			},
 			get pose(): Pose {
 				return { ...view.pose };
 			},
@@ -314,6 +400,7 @@ export const createStage = (
 		...painter.figures,
 		quality: governor.moving ? governor.step.scale : governor.rest.scale,
 		moving: governor.moving,
+		full,
 		contextLosses: losses,
 	});
 
@@ -330,6 +417,15 @@ export const createStage = (
 			if (on === linked) return;
 			linked = on;
 			if (on) gather(false);
+		},
+		setLamp(wanted) {
+			const next = cleanLamp(wanted);
+			if (next.azimuth_deg === lamp.azimuth_deg && next.elevation_deg === lamp.elevation_deg) return;
+			lamp = next;
+			moved();
+		},
+		get lamp() {
+			return { ...lamp };
 		},
 		on(event, listener) {
 			listeners[event].add(listener);

@@ -20,6 +20,9 @@ export const PINCH_MIN_SPAN_px = 40;
 
 /** Zoom per wheel unit: one usual notch of 100 px zooms by about 16 %. */
 export const WHEEL_ZOOM_PER_px = 0.0015;
+/** A touch that lasts longer is a rest of the finger, not a tap. */
+export const TAP_ms = 500;
+
 /** Two taps within this time and distance are a double tap: reset. Children are slow and wide. */
 export const DOUBLE_TAP_ms = 450;
 export const DOUBLE_TAP_px = 32;
@@ -55,3 +58,10 @@ export const DEFAULT_TILT_deg = 10;
 
 /** Empty margin round the largest tooth, as a fraction of the view on each side. */
 export const MARGIN = 0.1;
+
+/** Where the lamp stands at first, clockwise from above and above the plane of the screen. */
+export const LAMP_DEFAULT_azimuth_deg = 304;
+export const LAMP_DEFAULT_elevation_deg = 30.5;
+/** Lower, and a face that looks at the viewer gets no light at all; higher, and azimuth means nothing. */
+export const LAMP_MIN_elevation_deg = 3;
+export const LAMP_MAX_elevation_deg = 80;
