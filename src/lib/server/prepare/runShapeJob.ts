@@ -53,7 +53,8 @@ export async function runShapeJob(job: ShapeJob): Promise<ShapeOutcome> {
 		await writeAtomically(files.picture(preservation), await paintPicture(full, preservation));
 	}
 	// the finest scans are drawn from their thinned surface: no pen shows the difference
-	const drawing = lineDrawing(mesh.regions ? mesh : weld(full), measures);
+	const { axialHeight_mm } = measures;
+	const drawing = lineDrawing(mesh.regions ? mesh : weld(full), { axialHeight_mm, labial: prepared.labial });
 	await writeAtomically(files.drawing, JSON.stringify(drawing));
 	await writeAtomically(files.facts, JSON.stringify(prepared));
 	return { ok: true, prepared };
