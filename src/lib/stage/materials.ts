@@ -1,8 +1,21 @@
 /** The two materials of a view's tooth and their shared uniforms. */
-import { Color, DoubleSide, FrontSide, ShaderMaterial, Vector3, Vector4 } from 'three';
+import {
+	Color,
+	DoubleSide,
+	FrontSide,
+	Matrix3,
+	Matrix4,
+	ShaderMaterial,
+	Vector2,
+	Vector3,
+	Vector4,
+} from 'three';
 import { PALETTES } from '../content/palettes';
 import type { Preservation } from '../content/exhibit';
 import { REGIONS, type Region } from '../domain/mesh/triMesh';
+import type { LampCast } from './lampCast';
+import { lampFrame, lampGain } from './lamp';
+import type { Lamp } from './api';
 import { TOOTH_FRAGMENT, TOOTH_VERTEX } from './shading.glsl';
 
 /** roughness 0 .. 1, strength of the glossy coat, of fibres, of enamel's own marks (banding, translucency) */
@@ -10,8 +23,8 @@ const FINISH: Readonly<Record<Region, readonly [number, number, number, number]>
 	enamel: [0.34, 1, 0, 1],
 	carina: [0.3, 1, 0, 1],
 	ridge: [0.32, 1, 0, 1],
-	facet: [0.55, 0.4, 0.1, 0],
-	dentine: [0.72, 0.12, 0.4, 0],
+	facet: [0.68, 0.16, 0.16, 0],
+	dentine: [0.78, 0.06, 0.4, 0],
 	root: [0.82, 0.05, 1, 0],
 	pit: [0.92, 0, 0.6, 0],
 	pulp: [0.92, 0, 0.3, 0],
@@ -22,6 +35,8 @@ export interface ToothMaterials {
 	light: ShaderMaterial;
 	/** `closed`: the inner side need not be drawn. */
 	dress(preservation: Preservation, crownHeight_mm: number, closed: boolean): void;
+	/** Puts the lamp there; `cast`: what the tooth throws its own shadow with, needed at full quality. */
+	illuminate(lamp: Lamp, cast: LampCast | null): void;
 	dispose(): void;
 }
 
@@ -38,13 +53,21 @@ export const createToothMaterials = (): ToothMaterials => {
 		palette: { value: linearPalette('living') },
 		finish: { value: REGIONS.map((region) => new Vector4(...FINISH[region])) },
 		crownHeight: { value: 1 },
+		lamp: { value: new Matrix3() },
+		lampGain: { value: 1 },
+	};
+	const casting = {
+		toLamp: { value: new Matrix4() },
+		lampLift: { value: 0 },
+		shadowMap: { value: null as LampCast['map'] | null },
+		shadowSpread: { value: new Vector2() },
 	};
 	const make = (full: boolean) =>
 		new ShaderMaterial({
 			name: full ? 'tooth at rest' : 'tooth in motion',
 			vertexShader: TOOTH_VERTEX,
 			fragmentShader: TOOTH_FRAGMENT,
-			uniforms,
+			uniforms: full ? { ...uniforms, ...casting } : uniforms,
 			defines: full ? { FULL: '' } : {},
 			side: FrontSide,
 			toneMapped: false,
@@ -61,6 +84,16 @@ export const createToothMaterials = (): ToothMaterials => {
 			}
 			uniforms.palette.value = linearPalette(preservation);
 			uniforms.crownHeight.value = Math.max(1e-6, crownHeight_mm);
+		},
+		illuminate(lamp, cast) {
+			const { side, over, dir } = lampFrame(lamp);
+			uniforms.lamp.value.fromArray([...side, ...over, ...dir]);
+			uniforms.lampGain.value = lampGain(lamp);
+			if (!cast) return;
+			casting.toLamp.value.copy(cast.toLamp);
+			casting.lampLift.value = cast.lift_mm;
+			casting.shadowMap.value = cast.map;
+			casting.shadowSpread.value.copy(cast.spread);
 		},
 		dispose() {
 			full.dispose();

@@ -1,9 +1,11 @@
 /** The only module that owns a WebGLRenderer: one context, many views, each drawn where its element stands. */
 import { BufferGeometry, Camera, Mesh, Scene, WebGLRenderer, type WebGLRenderTarget } from 'three';
-import { NoWebGL, type Pose, type ShapeRef } from './api';
+import { NoWebGL, type Lamp, type Pose, type ShapeRef } from './api';
 import { intersection, nextCanvasBox } from './canvasBox';
 import { extents } from './fit';
 import type { Step } from './governor';
+import { lampFrame } from './lamp';
+import { createCaster } from './lampCast';
 import type { LoadedShape } from './loadShape';
 import type { ToothMaterials } from './materials';
 import { createCopyPass, createSampledBuffer, createShadowPass } from './passes';
@@ -22,7 +24,7 @@ export interface Picture {
 
 export interface Painter {
 	/** Draws all pictures, moving the canvas to where they need it; what lies outside the window is skipped. */
-	draw(pictures: readonly Picture[], step: Step, pixelRatio: number, moving: boolean): void;
+	draw(pictures: readonly Picture[], lamp: Lamp, step: Step, pixelRatio: number, moving: boolean): void;
 	/** Makes the shaders now, so that the first tooth does not wait for them; they live as long as `materials`. */
 	warm(materials: ToothMaterials): void;
 	/** When the context is lost: lets go of what the renderer cannot bring back; it is made anew when next needed. */
@@ -78,6 +80,7 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 	toothScene.add(tooth);
 	const shadow = createShadowPass();
 	const copy = createCopyPass();
+	const caster = createCaster(renderer);
 	const buffer = createSampledBuffer(renderer.capabilities.maxSamples);
 
 	/** The canvas's place in the window now. */
@@ -109,13 +112,17 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 	};
 
 	/** Draws one view; with a `room` at full quality by way of it, without one lightly and straight. */
-	const paint = ({ picture, placement, whole, own }: Job, room: WebGLRenderTarget | null) => {
+	const paint = ({ picture, placement, whole, own }: Job, lamp: Lamp, room: WebGLRenderTarget | null) => {
+		const { loaded, materials, shape, box, pxPerMm } = picture;
 		const distance = look(picture, whole);
-		shadow.set(placement, distance);
+		shadow.set(placement, distance, (box.right - box.left) / pxPerMm, (box.bottom - box.top) / pxPerMm);
 		onCanvas(whole);
 		renderer.render(shadow.scene, camera);
 		if (!own) return;
-		const { loaded, materials } = picture;
+		materials.illuminate(
+			lamp,
+			room && caster.cast(loaded.full, loaded.closed, shape.bounds, placement.turn, lamp),
+		);
 		tooth.geometry = room ? loaded.full : loaded.light;
 		tooth.material = room ? materials.full : materials.light;
 		tooth.matrix.makeTranslation(0, 0, -distance).multiply(placement.turn);
@@ -139,11 +146,12 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 	};
 
 	return {
-		draw(pictures, step, pixelRatio, moving) {
+		draw(pictures, lamp, step, pixelRatio, moving) {
+			const { dir } = lampFrame(lamp);
 			const wanted = pictures.flatMap((picture) => {
 				const { box, shape, loaded, pose, pxPerMm } = picture;
 				const middle = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
-				const placement = place(shape.bounds, loaded.centreLine, pose, pxPerMm);
+				const placement = place(shape.bounds, loaded.centreLine, pose, pxPerMm, dir);
 				const clipped = (part: Box) =>
 					intersection(box, {
 						left: middle.x + part.left,
@@ -174,7 +182,7 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 			});
 			const largest = (side: 'width' | 'height') => Math.max(1, ...jobs.map(({ own }) => own?.[side] ?? 1));
 			const room = step.shading === 'full' ? buffer.atLeast(largest('width'), largest('height')) : null;
-			for (const job of jobs) paint(job, room);
+			for (const job of jobs) paint(job, lamp, room);
 		},
 		warm(materials) {
 			for (const material of [materials.light, materials.full]) {
@@ -183,8 +191,12 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 			}
 			renderer.compile(shadow.scene, camera);
 			renderer.compile(copy.scene, camera);
+			caster.warm();
 		},
-		forget: () => buffer.drop(),
+		forget() {
+			buffer.drop();
+			caster.drop();
+		},
 		finished: () =>
 			new Promise((resolve) => {
 				const fence = gl.fenceSync(gl.SYNC_GPU_COMMANDS_COMPLETE, 0);
@@ -204,6 +216,7 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 		},
 		dispose() {
 			buffer.drop();
+			caster.dispose();
 			shadow.dispose();
 			copy.dispose();
 			renderer.dispose();

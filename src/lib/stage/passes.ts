@@ -29,9 +29,13 @@ const OVER = {
 	toneMapped: false,
 } as const;
 
+/** The shadow fades over this share of the view's shorter side. */
+const FADE = 0.16;
+
 export interface ShadowPass {
 	scene: Scene;
-	set(placement: Placement, distance_mm: number): void;
+	/** `width_mm`, `height_mm`: of the view at the tooth's distance; the shadow fades before its edge */
+	set(placement: Placement, distance_mm: number, width_mm: number, height_mm: number): void;
 	dispose(): void;
 }
 
@@ -44,6 +48,7 @@ export const createShadowPass = (): ShadowPass => {
 			chain: { value: Array.from({ length: CENTRE_POINTS }, () => new Vector3()) },
 			blur: { value: 1 },
 			strength: { value: 0.66 },
+			felt: { value: new Vector3() },
 		},
 		...OVER,
 	});
@@ -53,7 +58,9 @@ export const createShadowPass = (): ShadowPass => {
 	scene.add(quad);
 	return {
 		scene,
-		set({ chain, blur_mm, shadow: { left, right, top, bottom } }, distance_mm) {
+		set({ chain, blur_mm, shadow: { left, right, top, bottom } }, distance_mm, width_mm, height_mm) {
+			const fade_mm = FADE * Math.min(width_mm, height_mm);
+			(material.uniforms.felt.value as Vector3).set(width_mm / 2, height_mm / 2, fade_mm);
 			material.uniforms.chain.value = chain;
 			material.uniforms.blur.value = blur_mm;
 			quad.position.set((left + right) / 2, (top + bottom) / 2, -distance_mm);

@@ -2,12 +2,13 @@
 import { Matrix4, Vector3 } from 'three';
 import type { Pose, ShapeRef } from './api';
 import { CENTRE_POINTS, type CentreLine } from './centreLine';
+import { rotationOf } from './stand';
 import { EYE_radii, type Box } from './viewport';
 
-/** From the tooth towards the lamp; must match KEY_DIR in shading.glsl.ts. */
-const LAMP = new Vector3(-0.715, 0.48, 0.508);
 /** How far the shadow falls: 1 would be the lamp's own slope, which throws it too far to belong to the tooth. */
 const SHADOW_REACH = 0.5;
+/** Steeper slopes than this, from a lower lamp, do not throw it farther. */
+const LONGEST_SLOPE = 2.6;
 
 export interface Placement {
 	/** tooth frame to a frame at the middle of its bounds, x right, y up, z to the viewer, mm */
@@ -30,13 +31,13 @@ export const place = (
 	centreLine: CentreLine,
 	pose: Pose,
 	pxPerMm: number,
+	/** unit, from the tooth towards the lamp, x right, y up, z to the viewer */
+	lampDir: readonly [number, number, number],
 ): Placement => {
 	const { min, max } = bounds;
 	const mid = [0, 1, 2].map((i) => (min[i] + max[i]) / 2);
 	const half = new Vector3(...[0, 1, 2].map((i) => (max[i] - min[i]) / 2));
-	const turn = new Matrix4()
-		.makeRotationX((pose.tilt_deg * Math.PI) / 180)
-		.multiply(new Matrix4().makeRotationY((pose.yaw_deg * Math.PI) / 180));
+	const turn = rotationOf(pose);
 	// half-size of the turned bounds, and how much nearness magnifies what leans towards the eye
 	const e = turn.elements;
 	const reach = (row: number) =>
@@ -50,6 +51,12 @@ export const place = (
 	let widest = 0;
 	for (let i = 0; i < CENTRE_POINTS; i++) widest = Math.max(widest, points[i * 4 + 3]);
 	const blur_mm = 0.75 * widest + 0.02 * half.length();
+	const flat = Math.hypot(lampDir[0], lampDir[1]);
+	const slope = flat / Math.max(1e-6, lampDir[2]);
+	// towards its limit without a kink, so that the shadow follows a lamp that sinks
+	const throw_ = LONGEST_SLOPE * Math.tanh(slope / LONGEST_SLOPE);
+	const [castX, castY] =
+		flat > 1e-6 ? [-(lampDir[0] / flat) * throw_, -(lampDir[1] / flat) * throw_] : [0, 0];
 	const shadow: Box = { left: Infinity, right: -Infinity, top: -Infinity, bottom: Infinity };
 	const chain: Vector3[] = [];
 	for (let i = 0; i < CENTRE_POINTS; i++) {
@@ -57,7 +64,7 @@ export const place = (
 		const r = points[i * 4 + 3] * 0.9;
 		// where the lamp's ray through this point meets the felt behind the tooth
 		const drop = Math.max(0.2 * widest, point.z * 0.35 + 1.15 * widest) * SHADOW_REACH;
-		const disc = new Vector3(point.x - (LAMP.x / LAMP.z) * drop, point.y - (LAMP.y / LAMP.z) * drop, r);
+		const disc = new Vector3(point.x + castX * drop, point.y + castY * drop, r);
 		chain.push(disc);
 		shadow.left = Math.min(shadow.left, disc.x - r - blur_mm);
 		shadow.right = Math.max(shadow.right, disc.x + r + blur_mm);

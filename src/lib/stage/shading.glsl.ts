@@ -1,14 +1,16 @@
 /**
- * The look of a tooth under one raking lamp, as GLSL for a three.js ShaderMaterial.
+ * The look of a tooth under one lamp that can be swung, as GLSL for a three.js ShaderMaterial.
  *
  * Why our own shading and not a stock physical material: light and full quality share every term that decides
  * brightness, so that switching between them cannot flash; there is no environment texture to rebuild when a
  * context is lost; and a processor without a graphics card can draw it.
  *
- * View space, +z towards the viewer. Lights stand still; the tooth turns under them.
+ * View space, +z towards the viewer. The lamp stands where `lamp` says; the tooth turns under it.
  * Terms: Lambert with a soft terminator; GGX highlight (Walter et al. 2007, doi:10.2312/EGWR/EGSR07/195-206) with
  * the Smith-Schlick visibility approximation; Schlick's Fresnel (1994, doi:10.1111/1467-8659.1330233) for the
- * reflections of two lamp shades; a filmic curve of our own. Output is display-referred sRGB.
+ * reflections of two soft boxes; shadows that the tooth casts on itself from a
+ * depth map (Williams 1978, doi:10.1145/800248.807402) with percentage-closer filtering (Reeves et al. 1987,
+ * doi:10.1145/37401.37435); a filmic curve of our own. Output is display-referred sRGB.
  */
 
 export const TOOTH_VERTEX = /* glsl */ `
@@ -20,7 +22,10 @@ varying vec4 vAlbedoAo;
 varying vec4 vNormalTip;
 varying vec4 vFinish;
 #ifdef FULL
-varying vec3 vTooth;
+uniform mat4 toLamp;
+uniform float lampLift;
+varying vec4 vToothRim;
+varying vec3 vLamp;
 #endif
 
 void main() {
@@ -30,15 +35,19 @@ void main() {
 	vFinish = finish[region];
 	float up = position.y / crownHeight;
 	float enamel = vFinish.w;
+	float hollow = step(vFinish.y, 0.01);
 	vec3 albedo = palette[region];
 	// a crown pales towards its tip; staining gathers where the surface is sheltered
 	float shade = mix(1.0, mix(0.86, 1.1, clamp(up, 0.0, 1.0)), enamel);
-	albedo *= shade * (1.0 + tone * mix(0.34, 0.2, enamel));
+	albedo *= shade * (1.0 + tone * mix(0.34, 0.09, enamel));
 	albedo = mix(albedo * vec3(0.72, 0.62, 0.52), albedo, mix(0.45, 1.0, ao));
+	// the deeper in a hollow, the darker
+	albedo *= mix(1.0, mix(0.3, 1.0, ao), hollow);
 	vAlbedoAo = vec4(albedo, ao);
 	vNormalTip = vec4(normalMatrix * normal, smoothstep(0.68, 1.02, up) * enamel);
 #ifdef FULL
-	vTooth = position / crownHeight;
+	vToothRim = vec4(position / crownHeight, surface.w / 255.0);
+	vLamp = (toLamp * vec4(position + normal * lampLift, 1.0)).xyz * 0.5 + 0.5;
 #endif
 	gl_Position = projectionMatrix * (modelViewMatrix * vec4(position, 1.0));
 }
@@ -46,14 +55,20 @@ void main() {
 
 export const TOOTH_FRAGMENT = /* glsl */ `
 uniform mat3 normalMatrix;
+/** columns: short side, long side, direction */
+uniform mat3 lamp;
+uniform float lampGain;
 varying vec4 vAlbedoAo;
 varying vec4 vNormalTip;
 varying vec4 vFinish;
 #ifdef FULL
-varying vec3 vTooth;
+precision highp sampler2DShadow;
+uniform sampler2DShadow shadowMap;
+uniform vec2 shadowSpread;
+varying vec4 vToothRim;
+varying vec3 vLamp;
 #endif
 
-const vec3 KEY_DIR = vec3(-0.715, 0.480, 0.508);
 const vec3 KEY = vec3(1.00, 0.88, 0.73) * 3.3;
 const vec3 FILL_DIR = vec3(0.780, -0.180, 0.600);
 const vec3 FILL = vec3(0.40, 0.52, 0.70) * 0.15;
@@ -62,12 +77,11 @@ const vec3 RIM = vec3(1.00, 0.80, 0.58) * 1.6;
 const vec3 SKY = vec3(0.105, 0.092, 0.080);
 const vec3 FELT = vec3(0.040, 0.026, 0.017);
 
-// a lamp shade seen in a mirror: a soft-edged rectangle round a direction
-float shade(vec3 r, vec3 dir, vec3 side, vec3 over, vec2 halfSize, float blur) {
-	float ahead = dot(r, dir);
-	vec2 p = abs(vec2(dot(r, side), dot(r, over))) / max(ahead, 0.05);
-	vec2 edge = 1.0 - smoothstep(halfSize - blur, halfSize + blur, p);
-	return edge.x * edge.y * step(0.05, ahead);
+// a soft box seen in a mirror: brightest in its middle, no edge
+float softBox(vec3 r, mat3 box, vec2 size) {
+	vec3 p = r * box;
+	vec2 q = p.xy / max(p.z, 0.05) / size;
+	return exp(-dot(q, q)) * smoothstep(0.0, 0.3, p.z);
 }
 
 float ggx(float nh, float a) {
@@ -100,6 +114,17 @@ float noise(vec3 x) {
 		mix(mix(hash(i + vec3(0, 0, 1)), hash(i + vec3(1, 0, 1)), f.x), mix(hash(i + vec3(0, 1, 1)), hash(i + vec3(1, 1, 1)), f.x), f.y),
 		f.z);
 }
+
+// points evenly over a disc (Vogel's spiral)
+const vec2 DISC[12] = vec2[12](
+	vec2(0.204, 0.000), vec2(-0.261, 0.239), vec2(0.040, -0.455), vec2(0.329, 0.429),
+	vec2(-0.603, -0.107), vec2(0.571, -0.363), vec2(-0.191, 0.711), vec2(-0.365, -0.701),
+	vec2(0.790, 0.289), vec2(-0.816, 0.344), vec2(0.373, -0.858), vec2(0.334, 0.920));
+float lamplight() {
+	float open = 0.0;
+	for (int i = 0; i < 12; i++) open += texture(shadowMap, vec3(vLamp.xy + DISC[i] * shadowSpread, vLamp.z));
+	return open / 12.0;
+}
 #endif
 
 void main() {
@@ -109,6 +134,7 @@ void main() {
 #ifdef DOUBLE_SIDED
 	if (!gl_FrontFacing) n = -n;
 #endif
+	vec3 keyDir = lamp[2];
 	float rough = vFinish.x;
 	float coat = vFinish.y;
 	float fibre = vFinish.z;
@@ -116,66 +142,86 @@ void main() {
 	float ao = vAlbedoAo.w;
 	float tip = vNormalTip.w;
 	vec3 albedo = vAlbedoAo.xyz;
+	float unshaded = 1.0;
 
 #ifdef FULL
+	// what is cast by the tooth itself; the side turned away is dark without it
+	float faces = dot(n, keyDir);
+	if (faces > 0.0) unshaded = mix(1.0, lamplight(), smoothstep(0.0, 0.05, faces));
+
 	vec3 along = normalize(normalMatrix * vec3(0.0, 1.0, 0.0));
 	vec3 across = cross(along, n);
+	vec3 at = vToothRim.xyz;
+	// how much of a pattern survives at this size on screen: none may shimmer
+	float px = length(fwidth(at));
 	if (enamel > 0.5) {
-		// growth banding: faint lines round the crown, uneven in spacing; the eye finds it in the highlight first
-		float wobble = noise(vTooth * vec3(5.0, 9.0, 5.0)) - 0.5;
-		float phase = vTooth.y * 150.0 + wobble * 5.0;
-		float bands = sin(phase) * 0.6 + sin(phase * 2.37 + wobble * 9.0) * 0.4;
-		// worn by years of food: the mirror is never quite even
-		float worn = noise(vTooth * vec3(17.0, 11.0, 17.0)) - 0.5;
-		albedo *= 1.0 + bands * 0.03;
-		n = normalize(n + along * (bands * 0.014 + worn * 0.05) + across * ((wobble + worn) * 0.06));
-		rough += (worn + wobble) * 0.10;
+		// growth lines round the crown, uneven in spacing, and wider bands where the animal grew slower or faster
+		float wobble = noise(at * vec3(3.0, 6.0, 3.0)) - 0.5;
+		float phase = at.y * 190.0 + wobble * 7.0;
+		float lines = (sin(phase) * 0.6 + sin(phase * 1.73 + 1.0) * 0.4) * (1.0 - smoothstep(0.006, 0.02, px));
+		float bands = sin(phase * 0.171) * 0.6 + sin(phase * 0.293 + 2.0) * 0.4;
+		// hair-fine marks of use, along the crown
+		float hair = (noise(at * vec3(90.0, 7.0, 90.0)) - 0.5) * (1.0 - smoothstep(0.003, 0.012, px));
+		albedo *= 1.0 + lines * 0.022 + bands * 0.035 + hair * 0.07;
+		n = normalize(n + along * (lines * 0.006) + across * (hair * 0.022));
+		rough += hair * 0.05;
+		// the worn edge of the enamel round bare dentine is polished and bright
+		float rim = 1.0 - smoothstep(0.25, 0.5, vToothRim.w);
+		albedo = mix(albedo, albedo * 1.25 + 0.05, rim);
 	} else {
-		// fibres and pores of root and dentine
-		float streak = noise(vTooth * vec3(120.0, 14.0, 120.0)) - 0.5;
-		float pores = noise(vTooth * vec3(150.0, 110.0, 150.0)) - 0.5;
-		albedo *= 1.0 + fibre * (streak * 0.14 + pores * 0.10);
-		n = normalize(n + along * (fibre * pores * 0.16) + across * (fibre * (streak + pores) * 0.14));
+		// fibres run along root and dentine, pores between them
+		float streak = noise(at * vec3(75.0, 3.5, 75.0)) * 0.6 + noise(at * vec3(190.0, 11.0, 190.0)) * 0.4 - 0.5;
+		float pores = (noise(at * vec3(160.0, 120.0, 160.0)) - 0.5) * (1.0 - smoothstep(0.003, 0.01, px));
+		albedo *= 1.0 + fibre * (streak * 0.42 + pores * 0.10);
+		n = normalize(n + along * (fibre * pores * 0.10) + across * (fibre * (streak * 0.5 + pores * 0.08)));
 	}
 #endif
 
 	float nv = clamp(n.z, 0.001, 1.0);
 	float edge = 1.0 - nv;
 
-	// thin enamel at the tip lets light through: cooler in the middle, glowing at its rim
-	albedo = mix(albedo, albedo * vec3(0.86, 0.92, 1.0), tip * 0.5);
+	// enamel is a clear layer: seen straight it shows the warm dentine below, seen at a slant it turns milky;
+	// thin at the tip it is cooler
+	vec3 deep = albedo * vec3(0.96, 0.92, 0.86);
+	vec3 milk = albedo * 1.12 + vec3(0.020, 0.018, 0.016);
+	albedo = mix(albedo, mix(deep, milk, smoothstep(0.05, 0.8, edge)), enamel);
+	albedo = mix(albedo, albedo * vec3(0.88, 0.94, 1.0), tip * 0.5);
 
 	// key lamp: soft terminator, warmer where light has gone through the surface
-	float nk = dot(n, KEY_DIR);
+	float nk = dot(n, keyDir);
 	float wrap = mix(0.10, 0.22, enamel);
 	float lit = max(0.0, (nk + wrap) / (1.0 + wrap));
 	float hard = max(0.0, nk);
 	vec3 through = mix(vec3(1.0), vec3(1.12, 0.90, 0.70), (1.0 - smoothstep(0.0, 0.5, nk)) * (0.4 + 0.6 * enamel));
 	float open = mix(0.10, 1.0, smoothstep(0.0, 0.85, ao));
-	vec3 diffuse = KEY * through * (lit * lit * 0.55 + lit * 0.45) * open;
+	vec3 key = KEY * lampGain;
+	// a little light creeps through enamel into its own shadow
+	vec3 creep = mix(vec3(unshaded), vec3(1.0), vec3(0.16, 0.10, 0.06) * enamel + 0.04);
+	vec3 diffuse = key * through * creep * (lit * lit * 0.55 + lit * 0.45) * open;
 	diffuse += FILL * max(0.0, dot(n, FILL_DIR) * 0.7 + 0.3) * ao;
 	diffuse += RIM * pow(max(0.0, dot(n, RIM_DIR)), 1.5) * ao * 0.7;
 	diffuse += mix(FELT, SKY, n.y * 0.5 + 0.5) * ao * ao * 2.0;
-	diffuse += vec3(1.0, 0.66, 0.36) * (edge * edge) * (0.10 * enamel + 0.85 * tip) * ao;
+	// thin edges and the tip glow with light from behind
+	diffuse += vec3(1.0, 0.66, 0.36) * (edge * edge) * (0.14 * enamel + 0.95 * tip) * ao;
 	vec3 colour = albedo * diffuse * 0.3183 * 1.5;
 
-	// highlights
-	float a = rough * rough;
-	vec3 hk = normalize(KEY_DIR + v);
+	// highlights: a broad sheen of the layer below, and the soft box in the polished surface
+	float a = rough * rough * 2.2;
+	vec3 hk = normalize(keyDir + v);
 	float nh = max(0.0, dot(n, hk));
 	float k = (rough + 1.0) * (rough + 1.0) * 0.125;
 	float vis = 0.25 / ((hard * (1.0 - k) + k) * (nv * (1.0 - k) + k));
 	float fr = 0.045 + 0.955 * pow(1.0 - max(0.0, dot(hk, v)), 5.0);
-	colour += KEY * (ggx(nh, a) * vis * fr * hard * open * mix(0.6, 1.0, coat)) * 1.6;
+	colour += key * (ggx(nh, a) * vis * fr * hard * open * mix(0.6, 1.0, coat) * unshaded) * 1.2;
 
 	float fresnel = 0.045 + 0.955 * pow(edge, 5.0) * (1.0 - rough * 0.6);
 	vec3 r = reflect(-v, n);
-	float blur = 0.03 + rough * 0.32;
-	float window = shade(r, vec3(-0.755, 0.362, 0.547), vec3(0.587, 0.0, 0.810), vec3(0.293, 0.932, -0.212), vec2(0.13, 0.95), blur);
-	float strip = shade(r, vec3(0.934, 0.155, 0.322), vec3(-0.326, 0.0, 0.945), vec3(0.147, 0.988, 0.050), vec2(0.09, 1.30), blur);
-	vec3 mirror = vec3(1.00, 0.90, 0.76) * window * 9.0 + vec3(0.62, 0.74, 0.95) * strip * 1.2;
+	float window = softBox(r, lamp, vec2(0.16, 0.75) + rough * vec2(0.35, 0.4)) * unshaded * lampGain;
+	const mat3 STRIP = mat3(-0.326, 0.0, 0.945, 0.147, 0.988, 0.050, 0.934, 0.155, 0.322);
+	float strip = softBox(r, STRIP, vec2(0.14, 1.1) + rough * 0.3);
+	vec3 mirror = vec3(1.00, 0.92, 0.80) * window * 7.0 + vec3(0.70, 0.76, 0.86) * strip * 1.0;
 	mirror += mix(FELT, SKY * 1.6, smoothstep(-0.3, 0.8, r.y)) * 1.4;
-	mirror += vec3(1.00, 0.92, 0.80) * smoothstep(0.5, 0.95, r.y) * 1.3;
+	mirror += vec3(1.00, 0.92, 0.80) * smoothstep(0.4, 1.0, r.y) * 1.0;
 	colour += mirror * fresnel * coat * mix(0.2, 1.0, ao * ao);
 
 	colour = film(colour);
@@ -183,6 +229,20 @@ void main() {
 	colour += (hash(vec3(gl_FragCoord.xy, 1.0)) - 0.5) / 255.0;
 #endif
 	gl_FragColor = vec4(colour, 1.0);
+}
+`;
+
+/** Depth as the lamp sees it. */
+export const CAST_VERTEX = /* glsl */ `
+uniform mat4 toLamp;
+void main() {
+	gl_Position = toLamp * vec4(position, 1.0);
+}
+`;
+
+export const CAST_FRAGMENT = /* glsl */ `
+void main() {
+	gl_FragColor = vec4(1.0);
 }
 `;
 
@@ -200,6 +260,8 @@ export const SHADOW_FRAGMENT = /* glsl */ `
 uniform vec3 chain[6];
 uniform float blur;
 uniform float strength;
+/** half the view's size and the width over which the shadow fades before the view's edge, mm */
+uniform vec3 felt;
 varying vec2 vAt;
 void main() {
 	float d = 1e6;
@@ -210,7 +272,8 @@ void main() {
 		d = min(d, length(vAt - a - ab * t) - mix(chain[i].z, chain[i + 1].z, t));
 	}
 	float s = 1.0 - smoothstep(-blur * 0.9, blur, d);
-	gl_FragColor = vec4(0.0, 0.0, 0.0, s * s * (3.0 - 2.0 * s) * strength);
+	vec2 inside = smoothstep(vec2(0.0), vec2(felt.z), felt.xy - abs(vAt));
+	gl_FragColor = vec4(0.0, 0.0, 0.0, s * s * (3.0 - 2.0 * s) * strength * inside.x * inside.y);
 }
 `;
 

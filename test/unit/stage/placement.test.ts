@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { Vector3 } from 'three';
 import { describe, expect, test } from 'vitest';
+import type { Lamp } from '../../../src/lib/stage/api';
 import { CENTRE_POINTS, centreLine } from '../../../src/lib/stage/centreLine';
+import { DEFAULT_LAMP, lampFrame } from '../../../src/lib/stage/lamp';
 import { place } from '../../../src/lib/stage/placement';
 import { EYE_radii } from '../../../src/lib/stage/viewport';
 
@@ -17,8 +19,8 @@ const cone = (n = 64, rings = 60): Float32Array => {
 	return Float32Array.from(out);
 };
 const bounds = { min: [-6, 0, -6] as const, max: [6, 30, 6] as const };
-const at = (yaw_deg: number, tilt_deg: number, pxPerMm = 1) =>
-	place(bounds, centreLine(cone()), { yaw_deg, tilt_deg, zoom: 1 }, pxPerMm);
+const at = (yaw_deg: number, tilt_deg: number, pxPerMm = 1, lamp: Lamp = DEFAULT_LAMP) =>
+	place(bounds, centreLine(cone()), { yaw_deg, tilt_deg, zoom: 1 }, pxPerMm, lampFrame(lamp).dir);
 const seen = (p: [number, number, number], yaw: number, tilt: number) => {
 	const v = new Vector3(...p).applyMatrix4(at(yaw, tilt).turn);
 	return [v.x, v.y, v.z];
@@ -80,5 +82,35 @@ describe('what a tooth needs', () => {
 		const { chain } = at(0, 0);
 		for (const disc of chain) expect(disc.x).toBeGreaterThan(0);
 		expect(chain[CENTRE_POINTS - 1].y).toBeLessThan(15);
+	});
+});
+
+describe('the shadow on the felt', () => {
+	const middle = (lamp: Lamp) => {
+		const { left, right, top, bottom } = at(0, 0, 1, lamp).shadow;
+		return { x: (left + right) / 2, y: (top + bottom) / 2 };
+	};
+	const frontal = middle({ azimuth_deg: 0, elevation_deg: 80 });
+
+	test('falls away from the lamp, whatever its azimuth', () => {
+		for (let azimuth_deg = 0; azimuth_deg < 360; azimuth_deg += 30) {
+			const { dir } = lampFrame({ azimuth_deg, elevation_deg: 30 });
+			const { x, y } = middle({ azimuth_deg, elevation_deg: 30 });
+			const away = Math.hypot(x, y - frontal.y);
+			expect(away).toBeGreaterThan(1);
+			// the cone is thicker at its base, so the shadow's box is not quite where the lamp alone would put it
+			const flat = Math.hypot(dir[0], dir[1]);
+			const along = -(x * dir[0] + (y - frontal.y) * dir[1]) / flat;
+			expect(along / away).toBeGreaterThan(0.8);
+		}
+	});
+
+	test('falls farther from a lower lamp, but never away from the tooth', () => {
+		const reach = [80, 60, 30, 15, 8, 3].map(
+			(elevation_deg) => middle({ azimuth_deg: 270, elevation_deg }).x,
+		);
+		for (let i = 1; i < reach.length; i++) expect(reach[i]).toBeGreaterThan(reach[i - 1]);
+		// the cone is 12 mm wide at its base
+		expect(reach.at(-1)).toBeLessThan(12);
 	});
 });
