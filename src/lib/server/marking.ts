@@ -1,0 +1,169 @@
+import { createHash } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
+import { z } from 'zod';
+import { compileSpecimen } from '../content/compileSpecimen';
+import { FEATURE_KINDS, type MarkedFeature, type SpecimenShape } from '../content/exhibit';
+import { readYaml } from '../content/readYaml';
+import { ID_PATTERN, isPoint } from '../content/schemas';
+import type { CrownMarks } from '../domain/measure/crownMeasures';
+import { fail, ok, type Result } from '../domain/result';
+import type { Vec3 } from '../domain/vec3';
+import type { DeskProblem } from './deskProblem';
+import { editSpecimen, type SpecimenChanges } from './editSpecimen';
+import { pathInside } from './fsReader';
+import { writeAtomically } from './writeAtomically';
+
+/** What the page for marking is made from: the specimen's file as it is now. */
+export interface MarkingState {
+	id: string;
+	/** of the text that was read; a save must name it, so that nobody's edit is written over unseen */
+	hash: string;
+	/** file and units of the scan; null for a model */
+	scan: { file: string; units: Extract<SpecimenShape, { kind: 'scan' }>['units'] } | null;
+	/** in the scan file's own frame, mm; null while none are marked */
+	crown: CrownMarks | null;
+	features: MarkedFeature[];
+}
+
+/** Largest specimen.yaml that is read here, bytes. */
+const MOST_BYTES = 1_000_000;
+
+/** Reads a specimen's marks from its file. */
+export async function readForMarking(
+	contentDir: string,
+	id: string,
+): Promise<Result<MarkingState, DeskProblem>> {
+	const read = await readSpecimen(contentDir, id);
+	if (!read.ok) return read;
+	const { text, hash } = read.value;
+	const yaml = readYaml(text.replace(/^\uFEFF/, ''));
+	const { compiled, findings } = compileSpecimen(yaml);
+	const { facts } = compiled;
+	if (!facts) {
+		const [first] = [...yaml.findings, ...findings].filter(({ severity }) => severity === 'error');
+		return fail({
+			code: 'specimen-has-errors',
+			message: first
+				? `specimen.yaml, line ${first.line}: ${first.message}`
+				: 'specimen.yaml cannot be read as it is.',
+			remedy: first?.remedy ?? 'Put right what the desk lists for this specimen first.',
+		});
+	}
+	const { shape, features } = facts;
+	return ok({
+		id,
+		hash,
+		scan: shape.kind === 'scan' ? { file: shape.file, units: shape.units } : null,
+		crown: shape.kind === 'scan' ? (shape.crown ?? null) : null,
+		features,
+	});
+}
+
+/** One save at a time: two that name the same text must not both be written. */
+let turn: Promise<unknown> = Promise.resolve();
+
+/**
+ * Writes marks into a specimen's file, unless that is no longer the text whose hash is `expectedHash`.
+ * The hash of the new text comes back.
+ */
+export function saveSpecimen(
+	contentDir: string,
+	id: string,
+	expectedHash: string,
+	changes: SpecimenChanges,
+): Promise<Result<{ hash: string }, DeskProblem>> {
+	const saved = turn.then(() => save(contentDir, id, expectedHash, changes));
+	turn = saved.catch(() => undefined);
+	return saved;
+}
+
+async function save(
+	contentDir: string,
+	id: string,
+	expectedHash: string,
+	changes: SpecimenChanges,
+): Promise<Result<{ hash: string }, DeskProblem>> {
+	const read = await readSpecimen(contentDir, id);
+	if (!read.ok) return read;
+	const { text, hash, path } = read.value;
+	if (hash !== expectedHash) {
+		return fail({
+			code: 'changed-meanwhile',
+			message: 'specimen.yaml has been changed since this page was opened; nothing was written.',
+			remedy: 'Load the page again, and set the marks once more.',
+		});
+	}
+	const edited = editSpecimen(text, changes);
+	if (!edited.ok) return edited;
+	if (edited.value === text) return ok({ hash });
+	try {
+		await writeAtomically(path, edited.value);
+	} catch (cause) {
+		return fail({
+			code: 'not-written',
+			message: `specimen.yaml could not be written (${(cause as NodeJS.ErrnoException).code ?? 'unknown reason'}).`,
+			remedy: 'Check that this computer may write into the content folder and that its disk is not full.',
+		});
+	}
+	return ok({ hash: hashOf(Buffer.from(edited.value)) });
+}
+
+const hashOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+
+async function readSpecimen(
+	contentDir: string,
+	id: string,
+): Promise<Result<{ text: string; hash: string; path: string }, DeskProblem>> {
+	const missing: DeskProblem = {
+		code: 'no-such-specimen',
+		message: `There is no specimen "${id.slice(0, 60)}" in the content folder.`,
+		remedy: 'Check the address, or go back to the desk and choose from the list.',
+	};
+	if (!ID_PATTERN.test(id)) return fail(missing);
+	try {
+		const path = await pathInside(contentDir, `specimens/${id}/specimen.yaml`);
+		const bytes = await readFile(path);
+		if (bytes.length <= MOST_BYTES) {
+			const text = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
+			return ok({ text, hash: hashOf(bytes), path });
+		}
+	} catch (cause) {
+		const code = (cause as NodeJS.ErrnoException).code;
+		if (code === 'ENOENT' || code === 'ENOTDIR' || cause instanceof RangeError) return fail(missing);
+	}
+	return fail({
+		code: 'unreadable',
+		message: 'specimen.yaml could not be read: it is too long, not saved as UTF-8, or locked.',
+		remedy: 'Close it in other programs, and look at what the desk lists for this specimen.',
+	});
+}
+
+const point = z.custom<Vec3>(isPoint);
+const saveSchema = z.strictObject({
+	baseHash: z.string(),
+	crown: z
+		.strictObject({ apex: point, baseMesial: point, baseDistal: point, labial: point.optional() })
+		.nullable()
+		.optional(),
+	features: z
+		.array(
+			z.strictObject({
+				id: z.string().regex(ID_PATTERN).max(60),
+				kind: z.enum(FEATURE_KINDS),
+				at: z.number().min(-5).max(1),
+				where_deg: z.number().min(0).max(360),
+			}),
+		)
+		.max(50)
+		.optional(),
+});
+
+export interface SaveRequest extends SpecimenChanges {
+	baseHash: string;
+}
+
+/** What a page sends to have marks saved; null where it is anything else. */
+export function parseSave(body: unknown): SaveRequest | null {
+	const parsed = saveSchema.safeParse(body);
+	return parsed.success ? (parsed.data as SaveRequest) : null;
+}
