@@ -10,11 +10,7 @@ const from = process.env.INIT_CWD ?? process.cwd();
 process.exit(
 	run(
 		process.execPath,
-		[
-			bin('tsx', 'dist/cli.mjs'),
-			path.join(ROOT, 'src/lib/server/measureFiles.ts'),
-			...process.argv.slice(2),
-		],
+		[bin('tsx', 'dist/cli.mjs'), path.join(ROOT, 'src/lib/server/measureFiles.ts'), ...process.argv.slice(2)],
 		{ stdout: 'inherit', env: { MEASURE_FROM: existsSync(from) ? from : ROOT } },
 	),
 );

@@ -26,7 +26,7 @@ export interface FinishedMesh {
  * Checks what a reader found and turns it into a mesh in millimetres: points that exist and are numbers, a surface with
  * an area, facing outwards. Throws ScanFault.
  */
-export function finishMesh(raw: RawMesh, mmPerUnit: number): FinishedMesh {
+export function finishMesh(raw: RawMesh, mmPerUnit: number, recentre: boolean): FinishedMesh {
 	const source = raw.positions;
 	const vertices = Math.floor(source.length / 3);
 	const indices = raw.indices ?? Uint32Array.from({ length: vertices - (vertices % 3) }, (_, i) => i);
@@ -46,7 +46,7 @@ export function finishMesh(raw: RawMesh, mmPerUnit: number): FinishedMesh {
 	const distance = Math.hypot(...middle);
 	const exact = source instanceof Float64Array;
 	const origin: Vec3 =
-		exact && distance > FAR * size
+		recentre && exact && distance > FAR * size
 			? [Math.round(middle[0]), Math.round(middle[1]), Math.round(middle[2])]
 			: [0, 0, 0];
 	const positions = new Float32Array(vertices * 3);
@@ -81,11 +81,10 @@ export function finishMesh(raw: RawMesh, mmPerUnit: number): FinishedMesh {
 			message: `${unused} of ${vertices} points belong to no triangle: a part of the surface may be missing.`,
 		});
 	}
-	if (!exact && distance > TOO_FAR * size) {
+	if (!(recentre && exact) && distance > TOO_FAR * size) {
 		warnings.push({
 			code: 'far-from-origin',
-			message:
-				'The surface lies so far from the origin of its file that its numbers have lost their fine digits.',
+			message: 'The surface lies so far from the origin of its file that its numbers lose their fine digits.',
 		});
 	}
 	const tall = Math.max(...box.high.map((high, axis) => high - box.low[axis])) * mmPerUnit;

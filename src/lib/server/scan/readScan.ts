@@ -32,7 +32,7 @@ export type ScanFormat = (typeof SCAN_FORMATS)[number];
 export interface Scan {
 	/** mm, facing outwards, not welded */
 	mesh: TriMesh;
-	/** add to the mesh's positions to come back to the file's own frame, mm; 0, 0, 0 unless that lies very far away */
+	/** add to the mesh's positions to come back to the file's own frame, mm; 0, 0, 0 unless `recentre` was asked for */
 	origin_mm: Vec3;
 	format: ScanFormat;
 	/** the unit in which the file's numbers were read */
@@ -45,6 +45,8 @@ export interface Scan {
 export interface ReadScanOptions {
 	/** fetches a file that a glTF names, from the same folder; null when it is not there */
 	sibling?: Sibling;
+	/** a mesh that lies very far from its file's origin may be moved to it, so as to keep its fine digits; default no */
+	recentre?: boolean;
 }
 
 /** The format that a file's name promises; null for none of ours. */
@@ -79,7 +81,7 @@ export async function readScan(
 			);
 		}
 		const raw = await readRaw(bytes, format, options);
-		const { mesh, origin_mm, warnings } = finishMesh(raw, MM_PER_UNIT[unit]);
+		const { mesh, origin_mm, warnings } = finishMesh(raw, MM_PER_UNIT[unit], options.recentre ?? false);
 		const colours = raw.colours ? { colours: raw.colours } : {};
 		return ok({ mesh, origin_mm, format, units: unit, ...colours, warnings });
 	} catch (cause) {
