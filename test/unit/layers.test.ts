@@ -28,6 +28,7 @@ const ALLOWED: Record<string, RegExp> = {
 	'domain/mesh': /^(room:domain\/(vec3|result)|earcut|three-mesh-bvh|meshoptimizer|manifold-3d)$/,
 	'domain/tooth': /^room:domain\/(vec3|result|mesh)$/,
 	'domain/measure': /^room:domain\/(vec3|result|mesh|tooth)$/,
+	'domain/compare': /^room:domain\/(vec3|result|mesh|tooth|measure)$/,
 	content:
 		/^(room:domain\/.*|zod|yaml|markdown-it|sanitize-html|intl-messageformat|@formatjs\/.*|fastest-levenshtein)$/,
 	stage:

@@ -1,4 +1,5 @@
 import type { CrownMarks, CrownMeasures } from '../domain/measure/crownMeasures';
+import type { Region } from '../domain/mesh/triMesh';
 import type { ToothForm } from '../domain/tooth/form';
 import type { FileFrame } from './fileFrame';
 
@@ -104,6 +105,8 @@ export interface PreparedShape {
 	/** bounds of the prepared mesh in its tooth frame, mm */
 	bounds: { min: [number, number, number]; max: [number, number, number] };
 	picture: PictureFrame;
+	/** of a model: area of each region of its surface, before it is thinned for the screen */
+	regionAreas_mm2?: Record<Region, number>;
 	/** of a scan: where the file's own frame lies in the tooth frame */
 	fileFrame?: FileFrame;
 	/** of a scan whose labial side is marked: whether that side looks along +z or, on teeth of the other side, -z */

@@ -2,6 +2,7 @@
  * What a page is given: the exhibit in one language, as plain data. Types only, so that screens can
  * import them without any server code.
  */
+import type { ShapeFacts } from '../domain/compare/traits';
 import type { CrownMeasures } from '../domain/measure/crownMeasures';
 import type {
 	Certainty,
@@ -97,6 +98,8 @@ export interface SpecimenView {
 	licence: string;
 	rightsHolder: string;
 	measures: CrownMeasures;
+	/** what is known of the shape beside its measures */
+	facts: ShapeFacts;
 	shape: ShapeView;
 }
 

@@ -1,4 +1,6 @@
 import type { Bed, ByLang, Exhibit, Group, Source, Specimen } from '../content/exhibit';
+import { formFacts } from '../domain/compare/formFacts';
+import type { ShapeFacts } from '../domain/compare/traits';
 import type { BedView, CitationView, ExhibitView, GroupView, ShapeView, SpecimenView } from '../content/view';
 import { drawingUrl, pictureUrl, shapeUrl } from './shapeFiles';
 
@@ -69,6 +71,7 @@ function specimenView(
 		licence: specimen.licence,
 		rightsHolder: specimen.rightsHolder,
 		measures: specimen.prepared.measures,
+		facts: shapeFacts(specimen),
 		shape: shapeView(specimen),
 	};
 }
@@ -114,6 +117,15 @@ function citations(specimen: Specimen, sources: ReadonlyMap<string, Source>): Ci
 		const { citation, doi, tag } = source;
 		return [doi === undefined ? { citation, tag } : { citation, doi, tag }];
 	});
+}
+
+function shapeFacts({ shape, prepared }: Specimen): ShapeFacts {
+	const model = shape.kind === 'model';
+	return {
+		labial: prepared.labial ?? (model ? '+z' : null),
+		regionAreas_mm2: prepared.regionAreas_mm2 ?? null,
+		form: model ? formFacts(shape.form) : null,
+	};
 }
 
 function shapeView({ prepared, preservation }: Specimen): ShapeView {

@@ -75,7 +75,12 @@ describe('runShapeJob', () => {
 		const job = jobFor(data);
 		const prepared = preparedOf(await runShapeJob(job));
 		const files = shapeFiles(data, job.hash);
-		expect((await readdir(files.folder)).sort()).toEqual(['picture-tan.webp', 'prepared.json', 'shape.glb']);
+		expect((await readdir(files.folder)).sort()).toEqual([
+			'drawing.json',
+			'picture-tan.webp',
+			'prepared.json',
+			'shape.glb',
+		]);
 		expect(JSON.parse(await readFile(files.facts, 'utf8'))).toEqual(prepared);
 
 		const glb = await readFile(files.glb);
@@ -100,6 +105,19 @@ describe('runShapeJob', () => {
 			expect(mean('enamel')).toBeGreaterThan(220);
 			expect(mean('pulp')).toBeLessThan(mean('enamel') - 60);
 		}
+	});
+
+	it('tells how large each region of a model is, and nothing of a scan without regions', async () => {
+		const data = await scratchFolder();
+		const { regionAreas_mm2: areas, measures } = preparedOf(await runShapeJob(jobFor(data)));
+		const sum = Object.values(areas ?? {}).reduce((total, area) => total + area, 0);
+		expect(sum / measures.surfaceArea_mm2).toBeCloseTo(1, 5);
+		expect(areas?.pit).toBeGreaterThan(0);
+		expect(areas?.enamel).toBeGreaterThan(areas?.facet ?? Infinity);
+		const sculpted = sculpt({ ...form, root: { state: 'none' } }, { detail: 'draft' });
+		if (!sculpted.ok) throw new Error(JSON.stringify(sculpted.problem));
+		const scan = preparedOf(await runShapeJob(await scanJob(data, sculpted.value.mesh)));
+		expect(scan.regionAreas_mm2).toBeUndefined();
 	});
 
 	it('measures the form that it was given', async () => {

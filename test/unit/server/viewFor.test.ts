@@ -20,7 +20,7 @@ describe('viewFor', () => {
 			alt: 'A cone',
 			html: '<p>Words</p>',
 			textLang: 'en',
-			features: [{ id: 'edge', name: 'Edge', at: 0.5, where_deg: 0 }],
+			features: [{ id: 'edge', name: 'Edge', kind: 'carina', at: 0.5, where_deg: 0 }],
 			group: {
 				id: 'mosasaurus',
 				name: 'Mosasaurus',
@@ -38,6 +38,20 @@ describe('viewFor', () => {
 			licence: 'http://creativecommons.org/licenses/by/4.0/',
 			rightsHolder: 'Skerrow Museum',
 			measures,
+			facts: {
+				labial: '+z',
+				regionAreas_mm2: null,
+				form: {
+					carinae_deg: [],
+					serrationsPer5mm: 0,
+					ridges: null,
+					section: 'oval',
+					root: 'none',
+					pitSide: null,
+					facetSides: [],
+					tipWorn: false,
+				},
+			},
 			shape: {
 				url: `/shapes/${hashOf('cone')}.glb`,
 				pictureUrl: `/pictures/${hashOf('cone')}-honey.webp`,

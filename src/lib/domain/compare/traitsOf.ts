@@ -1,0 +1,105 @@
+import { crownSurface } from './crownSurface';
+import { edgesOf, ridgesOf } from './crownRelief';
+import { TRAITS, type ComparedTooth, type Trait, type TraitId, type Traits, type Unknown } from './traits';
+
+/** so many ridges or more are many; ours */
+const MANY_RIDGES = 16;
+
+/** What a part of a tooth that has no form says of its root. */
+const ROOT_OF_PART: Readonly<Record<ComparedTooth['part'], string | null>> = {
+	crown: 'none',
+	'shed-crown': 'resorbed',
+	'rooted-tooth': 'full',
+	germ: 'open',
+	'jaw-piece': null,
+};
+
+/**
+ * Traits of one tooth as plain data. What the mesh shows is taken from its measures; what these leave open is taken
+ * from the form if the tooth is a model, then from what the curator wrote; else it is unknown, with the reason.
+ */
+export function traitsOf(tooth: ComparedTooth): Traits {
+	const { measures, facts } = tooth;
+	const { form } = facts;
+	const edges = edgesOf(tooth);
+	const ridges = ridgesOf(tooth);
+	const measured = (id: TraitId, value: Trait['value'], why: Unknown = 'not-measurable'): Trait =>
+		made(id, value, 'measured', why);
+	const tipFlat = measures.warnings.some(({ code }) => code === 'tip-flat');
+	const section = measures.sections.find(({ at }) => at === 0.5)?.shape ?? null;
+	const traits: Record<TraitId, Trait> = {
+		carinae: made('carinae', edges?.angles_deg.length ?? null, edges?.from ?? 'measured', 'not-measurable'),
+		serrations: serrations(edges?.angles_deg.length ?? null, form?.serrationsPer5mm),
+		section:
+			section === null && form
+				? made('section', form.section, 'form', 'not-measurable')
+				: measured('section', section),
+		slenderness: measured('slenderness', measures.crownHeightRatio),
+		ridges: {
+			...made('ridges', ridges && amount(ridges.count), ridges?.from ?? 'measured', 'not-measurable'),
+			...(ridges ? { count: ridges.count } : {}),
+		},
+		roundness: measured('roundness', measures.crownBaseRatio),
+		curvature: measured(
+			'curvature',
+			measures.curvature_deg,
+			measures.warnings.some(({ code }) => code === 'too-low-for-curvature') ? 'too-low' : 'not-measurable',
+		),
+		ridgeSide: made(
+			'ridgeSide',
+			ridges?.side ?? null,
+			ridges?.from ?? 'measured',
+			ridges?.count === 0 ? 'no-ridges' : 'not-measurable',
+		),
+		tip: measured(
+			'tip',
+			measures.tipRadius_mm === null ? null : measures.tipRadius_mm / measures.crownBaseWidth_mm,
+			tipFlat ? 'worn-flat' : 'not-measurable',
+		),
+		root: root(tooth),
+		size: measured('size', measures.crownHeight_mm),
+		tipWorn:
+			!tipFlat && measures.tipRadius_mm === null && form
+				? made('tipWorn', form.tipWorn, 'form', 'not-measurable')
+				: measured('tipWorn', tipFlat ? true : measures.tipRadius_mm === null ? null : false),
+		wear: measured('wear', wear(tooth)),
+	};
+	return traits;
+}
+
+function made(id: TraitId, value: Trait['value'], from: Trait['from'], why: Unknown): Trait {
+	const kind = TRAITS[id];
+	return {
+		id,
+		kind: kind.kind,
+		...(kind.kind === 'number' ? { unit: kind.unit } : {}),
+		value,
+		...(value === null ? { unknown: why } : {}),
+		from,
+	};
+}
+
+function serrations(edges: number | null, per5mm: number | undefined): Trait {
+	if (edges === 0) return made('serrations', null, 'form', 'no-edges');
+	return made('serrations', per5mm === undefined ? null : per5mm > 0, 'form', 'not-recorded');
+}
+
+function amount(count: number): string {
+	return count === 0 ? 'none' : count < MANY_RIDGES ? 'few' : 'many';
+}
+
+function root({ facts, part, features }: ComparedTooth): Trait {
+	if (facts.form) return made('root', facts.form.root, 'form', 'not-recorded');
+	const byPart = ROOT_OF_PART[part];
+	const pit = byPart === null && features.some(({ kind }) => kind === 'pit');
+	return made('root', pit ? 'resorbed' : byPart, 'record', 'in-the-jaw');
+}
+
+/** Share of the crown's outer surface that wear has cut flat, 0 .. 1. */
+function wear({ measures, facts }: ComparedTooth): number | null {
+	const whole = crownSurface(measures, facts);
+	if (whole === null) return null;
+	const worn =
+		facts.regionAreas_mm2?.facet ?? measures.facets.reduce((sum, { area_mm2 }) => sum + area_mm2, 0);
+	return Math.min(1, worn / whole);
+}
