@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import type { PreparedShape } from '../../content/exhibit';
+import { regionAreas } from '../../domain/compare/regionAreas';
 import { measureCrown } from '../../domain/measure/measureCrown';
 import type { CrownMeasures } from '../../domain/measure/crownMeasures';
 import { bounds } from '../../domain/mesh/bounds';
@@ -41,12 +42,14 @@ export async function runShapeJob(job: ShapeJob): Promise<ShapeOutcome> {
 	const { mesh, measures } = tooth.value;
 	const [full, light] = await prepareLevels(mesh);
 	const box = bounds(full);
+	const areas = regionAreas(mesh);
 	const prepared: PreparedShape = {
 		hash: job.hash,
 		triangles: full.indices.length / 3,
 		measures,
 		bounds: { min: [...box.min], max: [...box.max] },
 		picture: pictureFrame(full),
+		...(areas ? { regionAreas_mm2: areas } : {}),
 	};
 	await writeAtomically(files.glb, await writeGlb([full, light]));
 	for (const preservation of job.preservations) {
