@@ -35,7 +35,7 @@ export interface GltfPart {
 
 /** A scene with all parts in one mesh, under `levels` nodes that each move, turn and mirror it. */
 export function gltfDocument(parts: readonly GltfPart[], levels = 0): Document {
-	const doc = new Document();
+	const doc = new Document().setLogger(new Logger(Logger.Verbosity.SILENT));
 	const buffer = doc.createBuffer();
 	const accessor = (type: 'VEC3' | 'SCALAR', array: Float32Array | Uint32Array): Accessor =>
 		doc.createAccessor().setType(type).setArray(array).setBuffer(buffer);

@@ -67,17 +67,12 @@ function ascii(words: Words): RawMesh {
 	const positions = growingFloats();
 	let corners = -1; // -1: outside a facet's loop
 	let ended = false;
-	const cutOff = () =>
-		new ScanFault(
-			'truncated',
-			`It ends in the middle, at line ${words.line}: the closing word "endsolid" is missing.`,
-		);
 	words.nextLine(); // the rest of the first line is a name
 	while (words.nextAnywhere()) {
 		if (words.is('vertex')) {
 			if (corners < 0) throw unexpected(words);
 			for (let axis = 0; axis < 3; axis++) {
-				if (!words.nextAnywhere()) throw cutOff();
+				if (!words.nextAnywhere()) throw cutOff(words);
 				const value = words.number();
 				if (Number.isNaN(value)) {
 					throw new ScanFault('not-a-number', `Line ${words.line}: "${short(words)}" is not a number.`);
@@ -108,11 +103,19 @@ function ascii(words: Words): RawMesh {
 			words.nextLine();
 		} else if (!words.is('facet') && !words.is('outer') && !words.is('endfacet')) throw unexpected(words);
 	}
-	if (!ended) throw cutOff();
+	if (!ended) throw cutOff(words);
 	return { positions: positions.view(), indices: null };
 }
 
+function cutOff({ line }: Words): ScanFault {
+	return new ScanFault(
+		'truncated',
+		`It ends in the middle, at line ${line}: the closing word "endsolid" is missing.`,
+	);
+}
+
 function unexpected(words: Words): ScanFault {
+	if (words.at >= words.end) return cutOff(words);
 	return new ScanFault('damaged', `Line ${words.line}: "${short(words)}" does not belong there.`);
 }
 
