@@ -43,8 +43,9 @@ export const GAP_ms = 500;
 export const REST_LIMIT_ms = 190;
 /** Only so many slow ones in a row count: one may have made shaders or met a busy moment. */
 export const REST_LOWER_AFTER_frames = 3;
-/** So many in a row within half the limit, and a better one is tried: even at twice the pixels it would fit. */
-export const REST_RAISE_AFTER_frames = 6;
+/** So many in a row within this share of the limit, and a better one is tried: its pixels are fewer than twice as many. */
+export const REST_RAISE_AFTER_frames = 4;
+export const REST_RAISE_share = 0.62;
 export const REST_SCALES: readonly number[] = [1, 0.75, 0.6];
 /** Canvas pixels that a processor alone is trusted with at first. */
 export const SOFTWARE_START_pixels = 620_000;
@@ -177,7 +178,7 @@ export const createGovernor = ({ software, now, pixels }: GovernorOptions): Gove
 		},
 		restTook(ms) {
 			slowRests = ms > REST_LIMIT_ms ? slowRests + 1 : 0;
-			quickRests = ms < REST_LIMIT_ms / 2 ? quickRests + 1 : 0;
+			quickRests = ms < REST_LIMIT_ms * REST_RAISE_share ? quickRests + 1 : 0;
 			let to = restAt;
 			if (slowRests >= REST_LOWER_AFTER_frames) to = Math.min(restAt + 1, REST_SCALES.length - 1);
 			else if (quickRests >= REST_RAISE_AFTER_frames) to = Math.max(restAt - 1, 0);

@@ -3,6 +3,9 @@ import { BufferAttribute, BufferGeometry, Vector3, type Mesh, type Object3D } fr
 import { GLTFLoader } from 'three/examples/jsm/loaders/GLTFLoader.js';
 import { MeshoptDecoder } from 'three/examples/jsm/libs/meshopt_decoder.module.js';
 import { centreLine, type CentreLine } from './centreLine';
+import { crests } from './crests';
+import { enamelRim } from './enamelRim';
+import { places } from './places';
 import { surfaceTone } from './surfaceTone';
 
 export interface LoadedShape {
@@ -21,7 +24,8 @@ const OPEN_SHARE = 2e-4;
 
 /**
  * Geometry in the tooth frame (mm): `position` and `normal` as floats, `surface` as four bytes
- * (ambient occlusion, tone, region, unused). Quantised positions are undone and node matrices applied.
+ * (ambient occlusion, tone, region, nearness to an edge of the enamel), `crest` as two
+ * (share of carina, of ridge). Quantised positions are undone and node matrices applied.
  */
 const bake = (mesh: Mesh): BufferGeometry => {
 	mesh.updateWorldMatrix(true, false);
@@ -58,7 +62,12 @@ const bake = (mesh: Mesh): BufferGeometry => {
 		surface[i * 4 + 2] = region ? Math.round(region.getX(i)) : 0;
 	}
 	surfaceTone(positions, surface);
+	const shared = places(positions);
+	enamelRim(positions, surface, shared);
 	geometry.setAttribute('surface', new BufferAttribute(surface, 4));
+	const regions = Uint8Array.from({ length: count }, (_, i) => surface[i * 4 + 2]);
+	const indices = geometry.index?.array ?? Uint32Array.from({ length: count }, (_, i) => i);
+	geometry.setAttribute('crest', new BufferAttribute(crests(regions, shared, indices), 2, true));
 	return geometry;
 };
 

@@ -21,8 +21,8 @@ import { TOOTH_FRAGMENT, TOOTH_VERTEX } from './shading.glsl';
 /** roughness 0 .. 1, strength of the glossy coat, of fibres, of enamel's own marks (banding, translucency) */
 const FINISH: Readonly<Record<Region, readonly [number, number, number, number]>> = {
 	enamel: [0.34, 1, 0, 1],
-	carina: [0.3, 1, 0, 1],
-	ridge: [0.32, 1, 0, 1],
+	carina: [0.34, 1, 0, 1],
+	ridge: [0.34, 1, 0, 1],
 	facet: [0.68, 0.16, 0.16, 0],
 	dentine: [0.78, 0.06, 0.4, 0],
 	root: [0.82, 0.05, 1, 0],

@@ -15,6 +15,7 @@
 
 export const TOOTH_VERTEX = /* glsl */ `
 attribute vec4 surface;
+attribute vec2 crest;
 uniform vec3 palette[8];
 uniform vec4 finish[8];
 uniform float crownHeight;
@@ -32,17 +33,19 @@ void main() {
 	int region = int(surface.z + 0.5);
 	float ao = surface.x / 255.0;
 	float tone = surface.y / 127.5 - 1.0;
-	vFinish = finish[region];
+	// all enamel is one stuff; carinae and ridges only differ in colour, without a border
+	bool isEnamel = region < 3;
+	vFinish = finish[isEnamel ? 0 : region];
 	float up = position.y / crownHeight;
 	float enamel = vFinish.w;
 	float hollow = step(vFinish.y, 0.01);
-	vec3 albedo = palette[region];
+	vec3 albedo = isEnamel ? mix(mix(palette[0], palette[1], crest.x), palette[2], crest.y) : palette[region];
 	// a crown pales towards its tip; staining gathers where the surface is sheltered
 	float shade = mix(1.0, mix(0.86, 1.1, clamp(up, 0.0, 1.0)), enamel);
 	albedo *= shade * (1.0 + tone * mix(0.34, 0.09, enamel));
 	albedo = mix(albedo * vec3(0.72, 0.62, 0.52), albedo, mix(0.45, 1.0, ao));
 	// the deeper in a hollow, the darker
-	albedo *= mix(1.0, mix(0.3, 1.0, ao), hollow);
+	albedo *= mix(1.0, mix(0.5, 1.0, ao), hollow);
 	vAlbedoAo = vec4(albedo, ao);
 	vNormalTip = vec4(normalMatrix * normal, smoothstep(0.68, 1.02, up) * enamel);
 #ifdef FULL
@@ -115,14 +118,17 @@ float noise(vec3 x) {
 		f.z);
 }
 
-// points evenly over a disc (Vogel's spiral)
+// points evenly over a disc, the outermost first
 const vec2 DISC[12] = vec2[12](
-	vec2(0.204, 0.000), vec2(-0.261, 0.239), vec2(0.040, -0.455), vec2(0.329, 0.429),
-	vec2(-0.603, -0.107), vec2(0.571, -0.363), vec2(-0.191, 0.711), vec2(-0.365, -0.701),
-	vec2(0.790, 0.289), vec2(-0.816, 0.344), vec2(0.373, -0.858), vec2(0.334, 0.920));
+	vec2(0.79, 0.29), vec2(-0.82, 0.34), vec2(0.37, -0.86), vec2(0.33, 0.92),
+	vec2(-0.37, -0.70), vec2(-0.19, 0.71), vec2(0.57, -0.36), vec2(-0.60, -0.11),
+	vec2(0.33, 0.43), vec2(0.04, -0.46), vec2(-0.26, 0.24), vec2(0.20, 0.00));
 float lamplight() {
 	float open = 0.0;
-	for (int i = 0; i < 12; i++) open += texture(shadowMap, vec3(vLamp.xy + DISC[i] * shadowSpread, vLamp.z));
+	for (int i = 0; i < 4; i++) open += texture(shadowMap, vec3(vLamp.xy + DISC[i] * shadowSpread, vLamp.z));
+	// nearly everywhere all agree
+	if (open < 0.01 || open > 3.99) return open * 0.25;
+	for (int i = 4; i < 12; i++) open += texture(shadowMap, vec3(vLamp.xy + DISC[i] * shadowSpread, vLamp.z));
 	return open / 12.0;
 }
 #endif
@@ -156,24 +162,24 @@ void main() {
 	float px = length(fwidth(at));
 	if (enamel > 0.5) {
 		// growth lines round the crown, uneven in spacing, and wider bands where the animal grew slower or faster
-		float wobble = noise(at * vec3(3.0, 6.0, 3.0)) - 0.5;
+		float wobble = 0.3 * (sin(at.x * 11.0 + at.y * 7.0) + sin(at.z * 13.0 - at.y * 5.0));
 		float phase = at.y * 190.0 + wobble * 7.0;
 		float lines = (sin(phase) * 0.6 + sin(phase * 1.73 + 1.0) * 0.4) * (1.0 - smoothstep(0.006, 0.02, px));
 		float bands = sin(phase * 0.171) * 0.6 + sin(phase * 0.293 + 2.0) * 0.4;
 		// hair-fine marks of use, along the crown
 		float hair = (noise(at * vec3(90.0, 7.0, 90.0)) - 0.5) * (1.0 - smoothstep(0.003, 0.012, px));
-		albedo *= 1.0 + lines * 0.022 + bands * 0.035 + hair * 0.07;
-		n = normalize(n + along * (lines * 0.006) + across * (hair * 0.022));
+		albedo *= 1.0 + lines * 0.022 + bands * 0.035 + hair * 0.06;
+		n = normalize(n + along * (lines * 0.006) + across * (hair * 0.008));
 		rough += hair * 0.05;
 		// the worn edge of the enamel round bare dentine is polished and bright
-		float rim = 1.0 - smoothstep(0.25, 0.5, vToothRim.w);
+		float rim = 1.0 - smoothstep(0.05, 0.10, vToothRim.w);
 		albedo = mix(albedo, albedo * 1.25 + 0.05, rim);
 	} else {
 		// fibres run along root and dentine, pores between them
-		float streak = noise(at * vec3(75.0, 3.5, 75.0)) * 0.6 + noise(at * vec3(190.0, 11.0, 190.0)) * 0.4 - 0.5;
-		float pores = (noise(at * vec3(160.0, 120.0, 160.0)) - 0.5) * (1.0 - smoothstep(0.003, 0.01, px));
-		albedo *= 1.0 + fibre * (streak * 0.42 + pores * 0.10);
-		n = normalize(n + along * (fibre * pores * 0.10) + across * (fibre * (streak * 0.5 + pores * 0.08)));
+		float streak = noise(at * vec3(75.0, 3.5, 75.0)) - 0.5;
+		float pores = (noise(at * vec3(170.0, 60.0, 170.0)) - 0.5) * (1.0 - smoothstep(0.003, 0.01, px));
+		albedo *= 1.0 + fibre * (streak * 0.30 + pores * 0.10);
+		n = normalize(n + along * (fibre * pores * 0.10) + across * (fibre * (streak * 0.18 + pores * 0.06)));
 	}
 #endif
 
@@ -182,46 +188,49 @@ void main() {
 
 	// enamel is a clear layer: seen straight it shows the warm dentine below, seen at a slant it turns milky;
 	// thin at the tip it is cooler
-	vec3 deep = albedo * vec3(0.96, 0.92, 0.86);
-	vec3 milk = albedo * 1.12 + vec3(0.020, 0.018, 0.016);
+	vec3 deep = albedo * vec3(0.86, 0.80, 0.73);
+	vec3 milk = albedo * 1.10 + vec3(0.014, 0.0125, 0.011);
 	albedo = mix(albedo, mix(deep, milk, smoothstep(0.05, 0.8, edge)), enamel);
 	albedo = mix(albedo, albedo * vec3(0.88, 0.94, 1.0), tip * 0.5);
 
 	// key lamp: soft terminator, warmer where light has gone through the surface
 	float nk = dot(n, keyDir);
-	float wrap = mix(0.10, 0.22, enamel);
+	float wrap = mix(0.10, 0.30, enamel);
 	float lit = max(0.0, (nk + wrap) / (1.0 + wrap));
 	float hard = max(0.0, nk);
 	vec3 through = mix(vec3(1.0), vec3(1.12, 0.90, 0.70), (1.0 - smoothstep(0.0, 0.5, nk)) * (0.4 + 0.6 * enamel));
 	float open = mix(0.10, 1.0, smoothstep(0.0, 0.85, ao));
 	vec3 key = KEY * lampGain;
 	// a little light creeps through enamel into its own shadow
-	vec3 creep = mix(vec3(unshaded), vec3(1.0), vec3(0.16, 0.10, 0.06) * enamel + 0.04);
-	vec3 diffuse = key * through * creep * (lit * lit * 0.55 + lit * 0.45) * open;
+	vec3 creep = mix(vec3(unshaded), vec3(1.0), vec3(0.24, 0.15, 0.09) * enamel + 0.04);
+	vec3 diffuse = key * through * creep * (lit * lit * 0.7 + lit * 0.3) * open;
 	diffuse += FILL * max(0.0, dot(n, FILL_DIR) * 0.7 + 0.3) * ao;
 	diffuse += RIM * pow(max(0.0, dot(n, RIM_DIR)), 1.5) * ao * 0.7;
 	diffuse += mix(FELT, SKY, n.y * 0.5 + 0.5) * ao * ao * 2.0;
 	// thin edges and the tip glow with light from behind
 	diffuse += vec3(1.0, 0.66, 0.36) * (edge * edge) * (0.14 * enamel + 0.95 * tip) * ao;
-	vec3 colour = albedo * diffuse * 0.3183 * 1.5;
+	vec3 colour = albedo * diffuse * 0.3183 * mix(1.25, 1.05, enamel);
 
 	// highlights: a broad sheen of the layer below, and the soft box in the polished surface
-	float a = rough * rough * 2.2;
+	float a = rough * rough * 1.8;
 	vec3 hk = normalize(keyDir + v);
 	float nh = max(0.0, dot(n, hk));
 	float k = (rough + 1.0) * (rough + 1.0) * 0.125;
 	float vis = 0.25 / ((hard * (1.0 - k) + k) * (nv * (1.0 - k) + k));
 	float fr = 0.045 + 0.955 * pow(1.0 - max(0.0, dot(hk, v)), 5.0);
-	colour += key * (ggx(nh, a) * vis * fr * hard * open * mix(0.6, 1.0, coat) * unshaded) * 1.2;
+	colour += key * (ggx(nh, a) * vis * fr * hard * open * mix(0.6, 1.0, coat) * unshaded) * 0.5;
 
-	float fresnel = 0.045 + 0.955 * pow(edge, 5.0) * (1.0 - rough * 0.6);
+	float fresnel = 0.045 + 0.955 * pow(edge, 5.0) * (1.0 - rough * 1.6);
 	vec3 r = reflect(-v, n);
-	float window = softBox(r, lamp, vec2(0.16, 0.75) + rough * vec2(0.35, 0.4)) * unshaded * lampGain;
+	// the lamp's soft box: its bright core and the glow of its cloth
+	float core = softBox(r, lamp, vec2(0.02, 0.40) + rough * vec2(0.16, 0.3));
+	float glow = softBox(r, lamp, vec2(0.16, 0.60) + rough * vec2(0.5, 0.5));
+	float window = (core * mix(6.0, 15.0, smoothstep(0.0, 0.5, keyDir.z)) + glow) * unshaded * lampGain;
 	const mat3 STRIP = mat3(-0.326, 0.0, 0.945, 0.147, 0.988, 0.050, 0.934, 0.155, 0.322);
 	float strip = softBox(r, STRIP, vec2(0.14, 1.1) + rough * 0.3);
-	vec3 mirror = vec3(1.00, 0.92, 0.80) * window * 7.0 + vec3(0.70, 0.76, 0.86) * strip * 1.0;
+	vec3 mirror = vec3(1.00, 0.92, 0.80) * window + vec3(0.80, 0.80, 0.82) * strip * 0.7;
 	mirror += mix(FELT, SKY * 1.6, smoothstep(-0.3, 0.8, r.y)) * 1.4;
-	mirror += vec3(1.00, 0.92, 0.80) * smoothstep(0.4, 1.0, r.y) * 1.0;
+	mirror += vec3(1.00, 0.92, 0.80) * smoothstep(0.4, 1.0, r.y) * 0.7;
 	colour += mirror * fresnel * coat * mix(0.2, 1.0, ao * ao);
 
 	colour = film(colour);
