@@ -1,5 +1,5 @@
 import { isAlike } from './apart';
-import { sayAlike, type Message } from './sayTrait';
+import { isAbsence, sayAlike, type Message } from './sayTrait';
 import { showIn, type ShowView } from './showIn';
 import { telling, type Telling } from './telling';
 import { TRAIT_IDS, type ComparedTooth, type Trait, type TraitId } from './traits';
@@ -48,6 +48,3 @@ function rarity(a: Trait, b: Trait, { teeth }: Telling): number {
 	}
 	return shown > 0 ? others / shown : 1;
 }
-
-const isAbsence = ({ value, id }: Trait): boolean =>
-	value === 0 || value === false || value === 'none' || (id === 'wear' && Number(value) < 0.01);

@@ -1,7 +1,11 @@
 /**
- * How well groups are told apart by a trait: textbook statistics of association, on one scale. All lie between 0 (the
- * trait says nothing about the group) and 1 (it says all), and on a trait of two values etaSquared and cramersVSquared
- * are the same number.
+ * How well groups are told apart by a trait: statistics of association, on one scale. All lie between 0 (the trait says
+ * nothing about the group) and 1 (it says all). A trait of two values gives the same number whichever way it is counted:
+ * the share of variance of a 0/1 number, the concentration, and the square of Cramer's V are then one (chi squared / n).
+ *
+ * With more categories Cramer's V is not used: its correction for small samples (Bergsma 2013, J. Korean Stat. Soc. 42:
+ * 323-328) gives V^2 = 1/6 to three categories that tell 13 groups of 14 teeth perfectly apart; where there are nearly as
+ * many groups as teeth, as in a small museum, categories would then never stand beside numbers.
  */
 
 /** One value of a trait and the group of the tooth that has it. */
@@ -27,22 +31,66 @@ export function etaSquared(data: readonly Grouped<number>[]): number {
  * Source: Kelley 1935, "An unbiased correlation ratio measure", Proc. Natl. Acad. Sci. 21: 554-559 (epsilon squared).
  */
 export function epsilonSquared(data: readonly Grouped<number>[]): number | null {
-	const { total, within, groups } = squares(data);
-	const n = data.length;
+	return corrected(squares(data), data.length);
+}
+
+/**
+ * Share of a category's variation that lies between the groups, where the variation among n teeth is n (1 - sum p^2),
+ * the sum of squares over its categories, each as a 0/1 number. 0 when all values are equal or there are none.
+ * Source: Light & Margolin 1971, "An analysis of variance for categorical data", J. Am. Stat. Assoc. 66: 534-544 (R^2),
+ * the same as Goodman & Kruskal's tau of 1954.
+ */
+export function concentration(data: readonly Grouped<string>[]): number {
+	const { total, within } = variation(data);
+	return total > 0 ? 1 - within / total : 0;
+}
+
+/** The same, corrected for small samples as epsilonSquared is, since it is a sum of such squares. Null likewise. */
+export function correctedConcentration(data: readonly Grouped<string>[]): number | null {
+	return corrected(variation(data), data.length);
+}
+
+interface Squares {
+	total: number;
+	within: number;
+	groups: number;
+}
+
+function corrected({ total, within, groups }: Squares, n: number): number | null {
 	if (n <= groups || !(total > 0)) return null;
 	return Math.max(0, 1 - within / (n - groups) / (total / (n - 1)));
 }
 
-function squares(data: readonly Grouped<number>[]): { total: number; within: number; groups: number } {
-	const byGroup = new Map<string, number[]>();
+function squares(data: readonly Grouped<number>[]): Squares {
+	const groups = byGroup(data);
+	const within = groups.reduce((sum, values) => sum + sumOfSquares(values), 0);
+	return { total: sumOfSquares(data.map(({ value }) => value)), within, groups: groups.length };
+}
+
+function variation(data: readonly Grouped<string>[]): Squares {
+	const groups = byGroup(data);
+	const within = groups.reduce((sum, values) => sum + variety(values), 0);
+	return { total: variety(data.map(({ value }) => value)), within, groups: groups.length };
+}
+
+function byGroup<T>(data: readonly Grouped<T>[]): T[][] {
+	const groups = new Map<string, T[]>();
 	for (const { group, value } of data) {
-		const values = byGroup.get(group);
+		const values = groups.get(group);
 		if (values) values.push(value);
-		else byGroup.set(group, [value]);
+		else groups.set(group, [value]);
 	}
-	let within = 0;
-	for (const values of byGroup.values()) within += sumOfSquares(values);
-	return { total: sumOfSquares(data.map(({ value }) => value)), within, groups: byGroup.size };
+	return [...groups.values()];
+}
+
+/** n (1 - sum p^2); equal values give exactly 0 */
+function variety(values: readonly string[]): number {
+	const counts = new Map<string, number>();
+	for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
+	if (counts.size < 2) return 0;
+	let sum = 0;
+	for (const count of counts.values()) sum += count ** 2;
+	return values.length - sum / values.length;
 }
 
 /** Sum of squared distances from the mean; equal values give exactly 0. */
@@ -56,48 +104,4 @@ function sumOfSquares(values: readonly number[]): number {
 export function standardDeviation(values: readonly number[]): number | null {
 	const sum = sumOfSquares(values);
 	return values.length > 1 && sum > 0 ? Math.sqrt(sum / (values.length - 1)) : null;
-}
-
-/**
- * Square of Cramer's V between a category and the groups: (chi squared / n) / min(k - 1, r - 1).
- * 0 when there is one category or one group.
- * Source: Cramer 1946, Mathematical Methods of Statistics, ch. 21.
- */
-export function cramersVSquared(data: readonly Grouped<string>[]): number {
-	const { phi2, groups, categories } = contingency(data);
-	const least = Math.min(groups, categories) - 1;
-	return least > 0 ? phi2 / least : 0;
-}
-
-/**
- * The same, corrected for small samples: phi2' = max(0, phi2 - (k-1)(r-1)/(n-1)), k' = k - (k-1)^2/(n-1), r' likewise;
- * phi2' / min(k' - 1, r' - 1), at most 1. Null when no group has two values, or there is one category or one group.
- * Source: Bergsma 2013, "A bias-correction for Cramer's V and Tschuprow's T", J. Korean Stat. Soc. 42: 323-328.
- */
-export function correctedCramersVSquared(data: readonly Grouped<string>[]): number | null {
-	const { phi2, groups, categories } = contingency(data);
-	const n = data.length;
-	if (n <= groups || groups < 2 || categories < 2) return null;
-	const corrected = Math.max(0, phi2 - ((groups - 1) * (categories - 1)) / (n - 1));
-	const less = (count: number): number => count - (count - 1) ** 2 / (n - 1);
-	const least = Math.min(less(groups), less(categories)) - 1;
-	return least > 0 ? Math.min(1, corrected / least) : null;
-}
-
-/** phi squared = chi squared / n = sum over cells of n_ij^2 / (n_i n_j), less 1 */
-function contingency(data: readonly Grouped<string>[]): { phi2: number; groups: number; categories: number } {
-	const cells = new Map<string, Map<string, number>>();
-	const columns = new Map<string, number>();
-	for (const { group, value } of data) {
-		const row = cells.get(group) ?? new Map<string, number>();
-		cells.set(group, row.set(value, (row.get(value) ?? 0) + 1));
-		columns.set(value, (columns.get(value) ?? 0) + 1);
-	}
-	let sum = 0;
-	for (const row of cells.values()) {
-		let inRow = 0;
-		for (const count of row.values()) inRow += count;
-		for (const [value, count] of row) sum += count ** 2 / (inRow * (columns.get(value) ?? 0));
-	}
-	return { phi2: Math.max(0, sum - 1), groups: cells.size, categories: columns.size };
 }

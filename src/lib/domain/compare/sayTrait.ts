@@ -6,13 +6,15 @@ export interface Message {
 	values: Readonly<Record<string, string | number>>;
 }
 
-/** Above this ratio a difference is told as "about so many times". */
-const WORTH_TIMES = 1.75;
+/** Between these ratios a difference is told as "about so many times". */
+const WORTH_TIMES = [1.75, 10.5] as const;
+/** A share under this is none to speak of. */
+const NONE = 0.01;
 
 /**
  * The sentence on a trait in which two teeth differ: `differ_<trait>`, filled with the two values `a` and `b` (of ridges
  * their number); of numbers also `more` and `less`, the places (1 or 2) of the tooth that has more and less of it, and
- * `times`, how many times as much, 0 under 1.75; of yes-no also `has` and `lacks`.
+ * `times`, how many times as much, 0 under 1.75 and over 10; of yes-no also `has` and `lacks`.
  */
 export function sayDifference(a: Trait, b: Trait): Message {
 	const values: Record<string, string | number> = { a: filler(a), b: filler(b) };
@@ -21,7 +23,7 @@ export function sayDifference(a: Trait, b: Trait): Message {
 		values.more = x > y ? 1 : 2;
 		values.less = x > y ? 2 : 1;
 		const ratio = Math.max(x, y) / Math.min(x, y);
-		values.times = ratio >= WORTH_TIMES && Number.isFinite(ratio) ? Math.round(ratio) : 0;
+		values.times = ratio >= WORTH_TIMES[0] && ratio < WORTH_TIMES[1] ? Math.round(ratio) : 0;
 	}
 	if (a.kind === 'yes-no') {
 		values.has = a.value === true ? 1 : 2;
@@ -30,9 +32,18 @@ export function sayDifference(a: Trait, b: Trait): Message {
 	return { key: `differ_${snake(a.id)}`, values };
 }
 
-/** The sentence on a trait in which two teeth are alike: `differ_alike_<trait>`, filled with both values. */
+/**
+ * The sentence on a trait in which two teeth are alike: `differ_alike_<trait>`, filled with both values and `none`, yes
+ * where neither tooth has anything of it.
+ */
 export function sayAlike(a: Trait, b: Trait): Message {
-	return { key: `differ_alike_${snake(a.id)}`, values: { a: filler(a), b: filler(b) } };
+	const none = isAbsence(a) && isAbsence(b) ? 'yes' : 'no';
+	return { key: `differ_alike_${snake(a.id)}`, values: { a: filler(a), b: filler(b), none } };
+}
+
+/** Whether a tooth has nothing of what a trait is about: no edges, no ridges, no wear. */
+export function isAbsence({ id, value }: Trait): boolean {
+	return value === 0 || value === false || value === 'none' || (id === 'wear' && Number(value) < NONE);
 }
 
 /** A trait's name: `differ_name_<trait>`. */

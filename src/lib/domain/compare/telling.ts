@@ -1,4 +1,4 @@
-import { correctedCramersVSquared, epsilonSquared, standardDeviation, type Grouped } from './associations';
+import { correctedConcentration, epsilonSquared, standardDeviation, type Grouped } from './associations';
 import { scaled } from './apart';
 import { TRAIT_IDS, TRAITS, type ComparedTooth, type TraitId, type Traits } from './traits';
 import { traitsOf } from './traitsOf';
@@ -31,8 +31,8 @@ const told = new WeakMap<readonly ComparedTooth[], Telling>();
  * differences are.
  *
  * Separation: of numbers the between-group share of variance, corrected for small samples (epsilonSquared), on the
- * logarithm for lengths and ratios; of counts, categories and yes-no the square of Cramer's V, corrected likewise. The
- * two are on one scale (see associations.ts).
+ * logarithm for lengths and ratios; of counts, categories and yes-no the same share of their variation
+ * (correctedConcentration). The two are on one scale (see associations.ts).
  *
  * Weight: (m prior + d separation) / (m + d), with d = n - k, the known teeth beyond the first of each of the k groups
  * (only they show how a trait varies within a group), and m = PRIOR_TEETH: the mean of a prior worth m observations and
@@ -90,7 +90,7 @@ function tellingOf(id: TraitId, teeth: readonly GroupedTraits[]): TraitTelling {
 		const own = data.length >= FEWEST_GROUPS ? standardDeviation(data.map(({ value }) => value)) : null;
 		spread = own ?? kind.spread;
 	} else {
-		separation = correctedCramersVSquared(
+		separation = correctedConcentration(
 			bearers.map(({ group, traits }) => ({ group, value: String(traits[id].value) })),
 		);
 	}

@@ -84,7 +84,7 @@ export const TRAITS: Readonly<Record<TraitId, TraitKind>> = {
 		spread: 0.25,
 		prior: 0.6,
 	},
-	curvature: { kind: 'number', unit: 'deg', scale: 'linear', precision: 4, spread: 12, prior: 0.55 },
+	curvature: { kind: 'number', unit: 'deg', scale: 'linear', precision: 5, spread: 12, prior: 0.55 },
 	ridgeSide: {
 		kind: 'category',
 		values: ['all', 'labial', 'lingual', 'one-side'],
