@@ -254,8 +254,8 @@ function box(lines: ArrayLike<number>[]): { min: [number, number]; max: [number,
 	return min[0] <= max[0] ? { min, max } : { min: [0, 0], max: [0, 0] };
 }
 
-/** To the decimals that the tolerance calls for: what JSON would write in full is noise beyond that. */
+/** No -0, which JSON does not know; to the decimals that the tolerance calls for: what JSON would write in full is noise beyond that. */
 function rounded(points: ArrayLike<number>, tolerance: number): number[] {
 	const whole = 10 ** Math.max(0, Math.ceil(-Math.log10(tolerance / 2)));
-	return Array.from(points, (x) => Math.round(x * whole) / whole);
+	return Array.from(points, (x) => Math.round(x * whole) / whole + 0);
 }

@@ -66,7 +66,24 @@ export function lineDrawingLayout(drawing: LineDrawing, space: LineDrawingSpace)
 	return place(drawing, best.arrangement, space, best.scale);
 }
 
-const boxOf = (drawing: LineDrawing, part: DrawnPart): Box | null => drawing[part];
+/** A part's box, widened so that side and front share their heights, side and tip their widths: they line up exactly. */
+function boxOf(drawing: LineDrawing, part: DrawnPart): Box | null {
+	const { side, front, tip } = drawing;
+	if (part === 'section') return drawing.section;
+	const { min, max } = drawing[part];
+	const across = part === 'front' ? [front] : [side, tip];
+	const upright = part === 'tip' ? [tip] : [side, front];
+	return {
+		min: [
+			Math.min(min[0], ...across.map((v) => v.min[0])),
+			Math.min(min[1], ...upright.map((v) => v.min[1])),
+		],
+		max: [
+			Math.max(max[0], ...across.map((v) => v.max[0])),
+			Math.max(max[1], ...upright.map((v) => v.max[1])),
+		],
+	};
+}
 
 function sizes(
 	drawing: LineDrawing,

@@ -7,6 +7,7 @@ import type { DepthMap } from './depthMap';
  */
 export function stipple(map: DepthMap, tone: (triangle: number) => number, closest_mm: number): number[] {
 	const closest = closest_mm / map.cell_mm;
+	if (!(closest > 0)) return [];
 	const reach = (t: number): number => closest / Math.sqrt(t);
 	const farthest = reach(LIGHTEST);
 	const bucket = Math.max(1, farthest);
