@@ -2,7 +2,7 @@ import { readFile, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { readYaml } from '../content/readYaml';
 import { scanSchema } from '../content/schemas';
-import type { CrownMarks, CrownMeasures, MeasureProblem } from '../domain/measure/crownMeasures';
+import type { CrownMarks, CrownMeasures } from '../domain/measure/crownMeasures';
 import { measureCrown } from '../domain/measure/measureCrown';
 import { lineDrawing } from '../domain/mesh/lineDrawing';
 import { lineDrawingSvg } from '../domain/mesh/lineDrawingSvg';
@@ -60,7 +60,7 @@ export async function measureFile(
 	if (!scan.ok) return failed(scan.problem);
 	try {
 		const { measures, mesh } = await measured(scan.value, path);
-		if ('code' in measures) return failed({ ...measures, remedy: REMEDY });
+		if ('code' in measures) return failed({ code: measures.code, message: measures.message, remedy: REMEDY });
 		if (standard && units && units !== 'm') {
 			measures.warnings.unshift({
 				code: 'unit-by-standard',
@@ -80,7 +80,7 @@ const REMEDY =
 async function measured(
 	{ mesh: found, origin_mm, warnings }: Scan,
 	path: string,
-): Promise<{ measures: CrownMeasures | MeasureProblem; mesh: TriMesh }> {
+): Promise<{ measures: CrownMeasures | Pick<MeasureError, 'code' | 'message'>; mesh: TriMesh }> {
 	const marks = await marksBeside(path, origin_mm);
 	const mesh = weld(found);
 	const result = measureCrown(mesh, marks ? { marks } : {});

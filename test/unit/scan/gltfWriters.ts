@@ -37,8 +37,10 @@ export interface GltfPart {
 export function gltfDocument(parts: readonly GltfPart[], levels = 0): Document {
 	const doc = new Document().setLogger(new Logger(Logger.Verbosity.SILENT));
 	const buffer = doc.createBuffer();
-	const accessor = (type: 'VEC3' | 'SCALAR', array: Float32Array | Uint32Array): Accessor =>
-		doc.createAccessor().setType(type).setArray(array).setBuffer(buffer);
+	const accessor = (
+		type: 'VEC3' | 'SCALAR',
+		array: Float32Array<ArrayBuffer> | Uint32Array<ArrayBuffer>,
+	): Accessor => doc.createAccessor().setType(type).setArray(array).setBuffer(buffer);
 	const mesh = doc.createMesh();
 	for (const part of parts) {
 		const { positions, indices } = part.mesh;
@@ -48,8 +50,8 @@ export function gltfDocument(parts: readonly GltfPart[], levels = 0): Document {
 		const primitive = doc
 			.createPrimitive()
 			.setMode((part.mode ?? Primitive.Mode.TRIANGLES) as 4)
-			.setAttribute('POSITION', accessor('VEC3', spread).setSparse(part.sparse ?? false));
-		if (!part.unindexed) primitive.setIndices(accessor('SCALAR', indices));
+			.setAttribute('POSITION', accessor('VEC3', Float32Array.from(spread)).setSparse(part.sparse ?? false));
+		if (!part.unindexed) primitive.setIndices(accessor('SCALAR', Uint32Array.from(indices)));
 		if (part.colours) primitive.setAttribute('COLOR_0', accessor('VEC3', Float32Array.from(part.colours)));
 		mesh.addPrimitive(primitive);
 	}

@@ -1,6 +1,7 @@
 import type { TriMesh } from '../../domain/mesh/triMesh';
 import type { Vec3 } from '../../domain/vec3';
 import { noSuchCorner, tooManyTriangles } from './faceList';
+import { isLoose } from './isLoose';
 import { LIMITS } from './limits';
 import type { RawMesh, ScanWarning } from './rawMesh';
 import { ScanFault } from './scanProblem';
@@ -68,6 +69,12 @@ export function finishMesh(raw: RawMesh, mmPerUnit: number, recentre: boolean): 
 	}
 	const mesh: TriMesh = { positions, indices };
 	checkArea(mesh, size);
+	if (isLoose(mesh, size)) {
+		throw new ScanFault(
+			'loose-triangles',
+			'Its triangles are not joined to one another: they make no surface that could be measured.',
+		);
+	}
 
 	if (bad > 0) {
 		warnings.push({

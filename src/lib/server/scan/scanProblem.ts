@@ -22,6 +22,7 @@ const REMEDIES = {
 	'index-out-of-range': 'Repair the surface in the program that made the scan, and save it again.',
 	'no-triangles': 'Make a surface (a mesh) of it in the program that made the scan, and save that.',
 	'no-area': 'Check the export settings of the program that made the scan, and save it again.',
+	'loose-triangles': 'Join (weld) the surface in the program that made the scan, and save it again.',
 	'too-large': 'Save the scan with fewer triangles; half a million show every detail of a tooth.',
 	'compressed-unreadable': 'Save it again without compression, or as STL.',
 	'feature-unknown': 'Save it again as a plain GLB without extensions, or as STL.',
