@@ -66,6 +66,8 @@ export function compileBed(yaml: YamlResult): { compiled: CompiledBed | null; fi
 export interface CompiledGroup {
 	facts?: Omit<Group, 'id' | 'text'>;
 	sources: Reference[];
+	/** as written, whether or not the rest of the file is right */
+	lengthSource?: Reference;
 }
 
 /** Checks one group's facts. */
@@ -75,5 +77,16 @@ export function compileGroup(yaml: YamlResult): { compiled: CompiledGroup; findi
 	const sources = (Array.isArray(listed) ? listed : []).flatMap((id, i) =>
 		typeof id === 'string' ? { id, path: ['sources', i] } : [],
 	);
-	return { compiled: { facts: findings.length === 0 ? value : undefined, sources }, findings };
+	const source = valueAt(yaml.value, ['length_m', 'source']);
+	const lengthSource = typeof source === 'string' ? { id: source, path: ['length_m', 'source'] } : undefined;
+	if (value?.length_m) {
+		const { typical, largest } = value.length_m;
+		const place = placeOf(yaml.places, ['length_m'], 'key');
+		if (typical === undefined && largest === undefined) {
+			findings.push(finding('length-empty', place, 'length_m', null));
+		} else if (typical !== undefined && largest !== undefined && typical > largest) {
+			findings.push(finding('lengths-swapped', place, 'length_m', { typical, largest }));
+		}
+	}
+	return { compiled: { facts: findings.length === 0 ? value : undefined, sources, lengthSource }, findings };
 }

@@ -9,9 +9,11 @@ import { compileSpecimen, type CompiledSpecimen } from './compileSpecimen';
 import { compileGlossary, compileSources, compileUi } from './compileTable';
 import type { CompiledGlossary, CompiledSources, CompiledUi } from './compileTable';
 import { compileText, type CompiledText } from './compileText';
+import type { Drawing } from './exhibit';
 import type { FileKind } from './fileKind';
 import { FILE_START, finding, type Finding, type Place } from './finding';
 import { exampleFor } from './messages';
+import { readDrawing } from './readDrawing';
 import { readYaml, type Places } from './readYaml';
 import type { ExhibitInFile } from './schemas';
 
@@ -27,6 +29,8 @@ export interface CompiledFile {
 	group?: CompiledGroup;
 	specimen?: CompiledSpecimen;
 	text?: CompiledText;
+	/** null when it cannot be used */
+	drawing?: Drawing | null;
 }
 
 const MOST_FINDINGS = 50;
@@ -40,6 +44,7 @@ const EXAMPLE_OF: Readonly<Record<string, string>> = {
 	group: exampleFor('latin'),
 	specimen: exampleFor('accession'),
 	text: '---',
+	drawing: '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1000 200">',
 };
 
 /** Reads and checks one text file; never throws. */
@@ -65,6 +70,7 @@ function compile(kind: FileKind, raw: string): CompiledFile {
 		const { compiled, findings } = compileText(text, kind.of, kind.language);
 		return { findings, places: compiled.places, text: compiled };
 	}
+	if (kind.kind === 'drawing') return { ...readDrawing(text), places: new Map() };
 	const words = kind.kind === 'ui' || kind.kind === 'glossary';
 	const yaml = readYaml(text, { wordsForVisitors: words });
 	const { places, value } = yaml;

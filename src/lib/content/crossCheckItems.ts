@@ -5,7 +5,7 @@ import type { Language } from './crossCheckWords';
 import type { Bed, Group, GroupText, Source } from './exhibit';
 import { placeOf } from './explainIssue';
 import { fieldPath } from './fieldPath';
-import { factsPath, textPath, type TextOf } from './fileKind';
+import { drawingPath, factsPath, textPath, type TextOf } from './fileKind';
 import { FILE_START } from './finding';
 import { suggest } from './suggest';
 
@@ -38,9 +38,22 @@ export function crossCheckItems(files: ContentFiles, languages: readonly Languag
 		if (kind.kind === 'group') {
 			const text = textsOf(files, languages, 'group', kind.id, (t) => t.name);
 			const sources = keepSources(files, items, path, compiled?.group?.sources ?? []);
+			const from = compiled?.group?.lengthSource;
+			const lengthSource = keepSources(files, items, path, from ? [from] : []);
 			const facts = compiled?.group?.facts;
-			if (facts && text && sources) items.groups.set(kind.id, { id: kind.id, ...facts, sources, text });
-			else items.leftOut.groups.add(kind.id);
+			if (facts && text && sources && lengthSource) {
+				const { length_m, ...rest } = facts;
+				const drawing = files.byPath.get(drawingPath(kind.id))?.compiled?.drawing;
+				items.groups.set(kind.id, {
+					id: kind.id,
+					...rest,
+					// a length is shown only with who says so
+					...(length_m && lengthSource.length > 0 ? { length_m } : {}),
+					...(drawing ? { drawing } : {}),
+					sources,
+					text,
+				});
+			} else items.leftOut.groups.add(kind.id);
 		} else if (kind.kind === 'bed') {
 			const text = textsOf(files, languages, 'bed', kind.id, (t) => t.name);
 			const facts = compiled?.bed;
@@ -115,12 +128,15 @@ export function keepSources(
 	return all ? kept : null;
 }
 
+/** Kinds of files that belong to an item whose facts stand in another file. */
+const OWNER: Readonly<Record<string, TextOf>> = { asset: 'specimen', drawing: 'group' };
+
 /** Files of words whose item has no file of facts. */
 export function orphanTexts(files: ContentFiles): void {
 	const seen = new Set<string>();
 	for (const { kind } of files.byPath.values()) {
-		const of = kind.kind === 'text' ? kind.of : kind.kind === 'asset' ? 'specimen' : null;
-		if (of === null || (kind.kind !== 'text' && kind.kind !== 'asset')) continue;
+		const of = OWNER[kind.kind] ?? (kind.kind === 'text' ? kind.of : null);
+		if (of === null || !('id' in kind)) continue;
 		const path = factsPath(of, kind.id);
 		if (files.byPath.has(path) || files.meant.has(path) || seen.has(path)) continue;
 		seen.add(path);

@@ -51,6 +51,20 @@ export interface GroupText {
 	short: string;
 	html: string;
 	plain: string;
+	/** one line each on the animal in life, where something is known */
+	moves?: string;
+	/** where it fed and bred */
+	lives?: string;
+	eats?: string;
+	eatenBy?: string;
+}
+
+/** An outline from a curator's SVG; only what has been checked. */
+export interface Drawing {
+	/** left, top, width, height; the width is the animal's length, snout on the left */
+	viewBox: [number, number, number, number];
+	/** data of each path (SVG path data) */
+	paths: string[];
 }
 
 export interface Group {
@@ -60,6 +74,9 @@ export interface Group {
 	living: boolean;
 	/** where it lives or lived */
 	habitat: 'sea' | 'river' | 'land';
+	/** snout to tail tip, metres, with the source that says so; one of the two numbers at least */
+	length_m?: { typical?: number; largest?: number; source: string };
+	drawing?: Drawing;
 	sources: string[];
 	text: ByLang<GroupText>;
 }

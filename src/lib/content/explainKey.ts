@@ -12,6 +12,7 @@ const UNITS: Readonly<Record<string, { measure: string; perUnit: Readonly<Record
 		measure: 'lengths are in millimetres',
 		perUnit: { um: 0.001, cm: 10, m: 1000, in: 25.4, inch: 25.4, inches: 25.4, ft: 304.8 },
 	},
+	m: { measure: 'lengths of animals are in metres', perUnit: { mm: 0.001, cm: 0.01, ft: 0.3048 } },
 	deg: { measure: 'angles are in degrees', perUnit: { rad: 180 / Math.PI, degrees: 1, degree: 1 } },
 	s: { measure: 'times are in seconds', perUnit: { ms: 0.001, min: 60, minutes: 60, sec: 1, seconds: 1 } },
 	in: { measure: 'the diagonal is in inches', perUnit: { cm: 1 / 2.54, mm: 1 / 25.4, inch: 1, inches: 1 } },

@@ -9,6 +9,8 @@ export type FileKind =
 	| { kind: 'ui' | 'glossary'; language: string }
 	| { kind: 'bed' | 'group' | 'specimen'; id: string }
 	| { kind: 'text'; of: TextOf; id: string; language: string }
+	/** outline of a group's animal */
+	| { kind: 'drawing'; id: string }
 	/** scans and sounds: looked at by name only */
 	| { kind: 'asset'; id: string; name: string }
 	/** read-me files and what systems leave behind */
@@ -59,6 +61,9 @@ function itemFile(of: 'bed' | 'group', name: string): FileKind {
 	const tail = rest.join('.');
 	if (tail === 'yaml')
 		return ID_PATTERN.test(id) ? { kind: of, id } : { kind: 'stray', reason: 'bad-name', found: id };
+	if (of === 'group' && tail === 'svg')
+		return ID_PATTERN.test(id) ? { kind: 'drawing', id } : { kind: 'stray', reason: 'bad-name', found: id };
+	if (of === 'group' && /^svgz?$|^svg\.(txt|xml)$/i.test(tail)) return ending(name, `${id}.svg`);
 	if (rest.length === 2 && rest[1] === 'md') return { kind: 'text', of, id, language: rest[0] };
 	if (tail === 'md') return { kind: 'stray', reason: 'no-language', name: `${id}.en.md` };
 	if (/^ya?ml(\.txt)?$|^txt$/i.test(tail)) return ending(name, `${id}.yaml`);
@@ -99,6 +104,9 @@ const ending = (found: string, name: string): FileKind => ({
 /** Path of the file that holds an item's facts. */
 export const factsPath = (of: TextOf, id: string) =>
 	of === 'specimen' ? `specimens/${id}/specimen.yaml` : `${of}s/${id}.yaml`;
+
+/** Path of the outline of a group's animal. */
+export const drawingPath = (id: string) => `groups/${id}.svg`;
 
 /** Path of the file that holds an item's words in a language. */
 export const textPath = (of: TextOf, id: string, language: string) =>

@@ -4,6 +4,8 @@
  * Ids are stable: tests, notes and habits rest on them.
  */
 
+import { ANIMAL_EXAMPLES, ANIMAL_MESSAGES } from './animalMessages';
+
 const list = (words: readonly string[], join = 'or') =>
 	words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${join} ${words[words.length - 1]}`;
 const short = (text: string, most = 60) => {
@@ -125,6 +127,7 @@ const EXAMPLES: Readonly<Record<string, string>> = {
 	'neck.length_mm': 'length_mm: 2',
 	term: 'term: Carina',
 	meaning: 'meaning: A sharp cutting edge that runs along the crown.',
+	...ANIMAL_EXAMPLES,
 };
 
 /** `crown_height_mm` -> a correct line for it; keys of other files get a plain one. */
@@ -142,6 +145,15 @@ const lineFor = (key: string, value?: string) => {
 };
 const nameOf = (path: string) => path || 'this file';
 const lastKey = (path: string) => path.replace(/\[\d+\]$/, '').replace(/^.*[.\]]/, '');
+
+/** Units of a scan as they are said. */
+const UNIT_NAMES: Readonly<Record<string, string>> = {
+	um: 'micrometres',
+	mm: 'millimetres',
+	cm: 'centimetres',
+	m: 'metres',
+	in: 'inches',
+};
 
 type Found = { path: string; found: string };
 
@@ -637,6 +649,51 @@ export const MESSAGES = {
 				: `Delete the line, or add it to ${d.file} first.`,
 		),
 
+	// Scans that were measured
+	'scan-unit': (d: { key: string; says: number; is: number; units: string; meant: string }) =>
+		say(
+			`The card says ${d.key}: ${number(d.says)}, but read in ${UNIT_NAMES[d.units]} the scan measures ${number(d.is)} mm: the file's numbers look like ${UNIT_NAMES[d.meant]}.`,
+			`Write units: ${d.meant}`,
+		),
+	'unlike-the-card': (d: { key: string; says: number; is: number }) =>
+		say(
+			`The card says ${d.key}: ${number(d.says)}, but the shape measures ${number(d.is)} mm.`,
+			'Measure the tooth again, and check that the number, the scan and its marks belong to the same tooth.',
+		),
+	'unlikely-size': (d: { height_mm: number; units: string }) =>
+		say(
+			`Read in ${UNIT_NAMES[d.units]}, this crown is ${number(d.height_mm)} mm high, which is unlikely for a tooth.`,
+			'Ask whoever made the scan for the unit of its numbers: units: mm, cm, m, um or in.',
+		),
+	'crown-base-not-marked': () =>
+		say(
+			'Nothing tells where the crown ends and the root begins, so the whole piece was measured as a crown.',
+			`Mark the tip and the base at the desk, or write under scan: ${exampleFor('crown')}`,
+		),
+	'not-one-tooth': (d: { why: string }) =>
+		say(
+			`The scan is hardly one tooth, so its measures mean little. ${d.why}`,
+			'Cut one tooth out of it in the program that made the scan, or mark its crown: the marks are believed.',
+		),
+	'several-pieces': () =>
+		say(
+			'The scan has several separate pieces; all were measured together.',
+			'Delete what is not the tooth (stand, clay, loose bits) in the program that made the scan.',
+		),
+	'coarse-mesh': () =>
+		say(
+			'The scan has so few triangles that its measures are rough.',
+			'Save it again with more: 40,000 triangles show a whole tooth well.',
+		),
+	'mark-off-surface': (d: { mark: string; gap_mm: number }) =>
+		say(
+			`The ${d.mark} of the crown is marked ${number(d.gap_mm)} mm away from the surface of the scan.`,
+			"Mark it again at the desk. By hand: marks are millimetres in the scan's own frame, whatever its units.",
+		),
+
+	// The animal behind a tooth
+	...ANIMAL_MESSAGES,
+
 	// Shapes that cannot be made
 	'tip-too-blunt': (d: { found?: number; max?: number }) =>
 		say(
@@ -685,6 +742,13 @@ export const WARNINGS: ReadonlySet<MessageId> = new Set<MessageId>([
 	'missing-translation',
 	'hash-cuts-text',
 	'warning-too-short',
+	'unlike-the-card',
+	'unlikely-size',
+	'crown-base-not-marked',
+	'not-one-tooth',
+	'several-pieces',
+	'coarse-mesh',
+	'mark-off-surface',
 	'source-left-out',
 	'bed-missing',
 	'feature-not-translated',
@@ -693,6 +757,7 @@ export const WARNINGS: ReadonlySet<MessageId> = new Set<MessageId>([
 	'alt-repeats-title',
 	'long-sentence',
 	'long-label',
+	'long-line',
 	'picture-left-out',
 	'code-shown-as-text',
 	'text-not-shown',

@@ -43,10 +43,18 @@ export const sourceSchema = fields({
 
 export const sourcesSchema = z.record(z.string(), z.unknown());
 
+/** Metres; no animal that ever lived is known to be longer. */
+const animalLength = z.number().min(0.05).max(60);
+
 export const groupSchema = fields({
 	latin: text.optional(),
 	living: z.boolean(),
 	habitat: z.enum(['sea', 'river', 'land']),
+	length_m: fields({
+		typical: animalLength.optional(),
+		largest: animalLength.optional(),
+		source: id,
+	}).optional(),
 	sources: z.array(id),
 });
 
@@ -56,6 +64,15 @@ export const bedSchema = fields({
 });
 
 export const nameTextSchema = fields({ name: text, short: text });
+
+export const groupTextSchema = fields({
+	name: text,
+	short: text,
+	moves: text.optional(),
+	lives: text.optional(),
+	eats: text.optional(),
+	eaten_by: text.optional(),
+});
 
 export const labelSchema = fields({
 	title: text,

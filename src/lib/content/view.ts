@@ -6,6 +6,7 @@ import type { ShapeFacts } from '../domain/compare/traits';
 import type { CrownMeasures } from '../domain/measure/crownMeasures';
 import type {
 	Certainty,
+	Drawing,
 	FeatureKind,
 	Part,
 	PictureFrame,
@@ -55,6 +56,20 @@ export interface GroupView {
 	short: string;
 	living: boolean;
 	habitat: 'sea' | 'river' | 'land';
+	/** snout to tail tip, metres; one of the two numbers at least; null where nobody says */
+	length: { typical_m: number | null; largest_m: number | null; source: CitationView } | null;
+	/** the animal's outline, null for none */
+	drawing: Drawing | null;
+	/** one line each, null where nothing is written */
+	moves: string | null;
+	/** where it fed and bred */
+	lives: string | null;
+	eats: string | null;
+	eatenBy: string | null;
+	/** language of the words above */
+	textLang: string;
+	/** what is said about the group rests on these */
+	sourceCitations: CitationView[];
 }
 
 export interface BedView {

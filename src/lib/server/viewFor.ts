@@ -61,12 +61,16 @@ function specimenView(
 			at,
 			where_deg: specimen.prepared.labial === '-z' ? (360 - where_deg) % 360 : where_deg,
 		})),
-		group: groupView(specimen.group, group, lang, first),
+		group: groupView(specimen.group, group, sources, lang, first),
 		part: specimen.part,
 		preservation: specimen.preservation,
 		bed: bed ? bedView(bed, lang, first) : null,
 		kind: specimen.shape.kind,
-		sourceCitations: citations(specimen, sources),
+		// what the specimen's own facts rest on, then what its shape was built from
+		sourceCitations: citations(
+			[...specimen.sources, ...(specimen.shape.kind === 'model' ? specimen.shape.basedOn : [])],
+			sources,
+		),
 		identified: specimen.identified,
 		licence: specimen.licence,
 		rightsHolder: specimen.rightsHolder,
@@ -85,8 +89,16 @@ function pick<T>(text: ByLang<T>, lang: string, first: string): { lang: string; 
 	return null;
 }
 
-function groupView(id: string, group: Group | undefined, lang: string, first: string): GroupView {
-	const text = group && pick(group.text, lang, first)?.value;
+function groupView(
+	id: string,
+	group: Group | undefined,
+	sources: ReadonlyMap<string, Source>,
+	lang: string,
+	first: string,
+): GroupView {
+	const picked = group && pick(group.text, lang, first);
+	const text = picked?.value;
+	const [lengthSource] = group?.length_m ? citations([group.length_m.source], sources) : [];
 	return {
 		id,
 		name: text?.name ?? group?.latin ?? id,
@@ -94,6 +106,21 @@ function groupView(id: string, group: Group | undefined, lang: string, first: st
 		short: text?.short ?? '',
 		living: group?.living ?? false,
 		habitat: group?.habitat ?? 'sea',
+		length:
+			group?.length_m && lengthSource
+				? {
+						typical_m: group.length_m.typical ?? null,
+						largest_m: group.length_m.largest ?? null,
+						source: lengthSource,
+					}
+				: null,
+		drawing: group?.drawing ?? null,
+		moves: text?.moves ?? null,
+		lives: text?.lives ?? null,
+		eats: text?.eats ?? null,
+		eatenBy: text?.eatenBy ?? null,
+		textLang: picked?.lang ?? first,
+		sourceCitations: citations(group?.sources ?? [], sources),
 	};
 }
 
@@ -108,9 +135,8 @@ function bedView(bed: Bed, lang: string, first: string): BedView {
 	};
 }
 
-/** What the specimen's own facts rest on, then what its shape was built from, each once. */
-function citations(specimen: Specimen, sources: ReadonlyMap<string, Source>): CitationView[] {
-	const ids = [...specimen.sources, ...(specimen.shape.kind === 'model' ? specimen.shape.basedOn : [])];
+/** The works behind ids, each once. */
+function citations(ids: readonly string[], sources: ReadonlyMap<string, Source>): CitationView[] {
 	return [...new Set(ids)].flatMap((id) => {
 		const source = sources.get(id);
 		if (!source) return [];

@@ -6,6 +6,7 @@ import { MESSAGES, WARNINGS } from '../../../src/lib/content/messages';
 import type { Problem } from '../../../src/lib/content/problem';
 import { fsReader } from '../../../src/lib/server/fsReader';
 import type { BrokenCase } from './brokenContent';
+import { brokenAnimals } from './brokenAnimals';
 import { brokenCrowns } from './brokenCrowns';
 import { brokenFiles } from './brokenFiles';
 import { brokenKeys } from './brokenKeys';
@@ -28,6 +29,7 @@ const BROKEN: BrokenCase[] = [
 	...brokenCrowns,
 	...brokenFiles,
 	...brokenWords,
+	...brokenAnimals,
 ];
 
 const load = (files: Record<string, string>) => loadContent(memoryReader(files));
@@ -161,6 +163,36 @@ declared: { crown_height_mm: 42, base_width_mm: 15.5 }
 		});
 		expect(draft!.specimens[1].declared).toEqual({ crownHeight_mm: 42, baseWidth_mm: 15.5 });
 		expect(draft!.specimens[0].features).toEqual([{ id: 'edge', kind: 'carina', at: 0.6, where_deg: 180 }]);
+	});
+
+	it('takes over the animal behind a tooth: length, outline and short lines', async () => {
+		const { draft, problems } = await load(
+			contentWith({
+				...edited(
+					'groups/mosasaurus.yaml',
+					'habitat: sea\n',
+					'habitat: sea\nlength_m: { typical: 11, source: leidy-1865 }\n',
+				),
+				...edited(
+					'groups/mosasaurus.en.md',
+					'short: Giant sea lizard\n',
+					'short: Giant sea lizard\nmoves: Swam\nlives: At sea\neats: Fish\neaten_by: Sharks\n',
+				),
+				'groups/mosasaurus.svg': '<svg viewBox="0 0 100 20"><path d="M0 0L9 5Z"/></svg>',
+			}),
+		);
+		expect(problems).toEqual([]);
+		expect(draft!.groups[0]).toMatchObject({
+			length_m: { typical: 11, source: 'leidy-1865' },
+			drawing: { viewBox: [0, 0, 100, 20], paths: ['M0 0L9 5Z'] },
+		});
+		expect(draft!.groups[0].text.en).toMatchObject({
+			moves: 'Swam',
+			lives: 'At sea',
+			eats: 'Fish',
+			eatenBy: 'Sharks',
+		});
+		expect(draft!.groups[0].text.fr).not.toHaveProperty('moves');
 	});
 
 	it.each(BROKEN)('explains $name, and shows the rest', async ({ overlay, shows, problems }) => {
@@ -339,4 +371,13 @@ const SHOWN_BELOW = [
 	'file-too-large',
 	'too-many-problems',
 	'not-understood',
+	// what only measuring can tell: measureFindings.test.ts
+	'scan-unit',
+	'unlike-the-card',
+	'unlikely-size',
+	'crown-base-not-marked',
+	'not-one-tooth',
+	'several-pieces',
+	'coarse-mesh',
+	'mark-off-surface',
 ];

@@ -28,6 +28,14 @@ describe('viewFor', () => {
 				short: 'Sea lizard',
 				living: false,
 				habitat: 'sea',
+				length: null,
+				drawing: null,
+				moves: null,
+				lives: null,
+				eats: null,
+				eatenBy: null,
+				textLang: 'en',
+				sourceCitations: [{ citation: 'A book, 1865.', tag: 'seen' }],
 			},
 			part: 'crown',
 			preservation: 'honey',
@@ -63,6 +71,29 @@ describe('viewFor', () => {
 				triangles: 100,
 			},
 		});
+	});
+
+	it('gives the animal behind a tooth, its length only with who says so', () => {
+		const whole = exhibit();
+		const [group] = whole.groups;
+		const drawing = { viewBox: [0, 0, 100, 20] as [number, number, number, number], paths: ['M0 0L9 5Z'] };
+		const withAnimal = (length_m: NonNullable<typeof group.length_m>) => ({
+			...whole,
+			groups: [
+				{ ...group, length_m, drawing, text: { en: { ...group.text.en, moves: 'Swam', eatenBy: 'Sharks' } } },
+			],
+		});
+		const known = withAnimal({ typical: 11, source: whole.sources[0].id });
+		expect(viewFor(known, 'fr').specimens[0].group).toMatchObject({
+			length: { typical_m: 11, largest_m: null, source: { citation: 'A book, 1865.', tag: 'seen' } },
+			drawing,
+			moves: 'Swam',
+			lives: null,
+			eatenBy: 'Sharks',
+			textLang: 'en',
+		});
+		const unknown = withAnimal({ typical: 11, source: 'nowhere' });
+		expect(viewFor(unknown, 'en').specimens[0].group.length).toBeNull();
 	});
 
 	it('fills what is missing in a language from the first', () => {

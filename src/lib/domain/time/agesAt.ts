@@ -10,7 +10,9 @@ export function agesAt(oldest_Ma: number, youngest_Ma: number): Stage[] {
 	if (!(oldest_Ma >= youngest_Ma) || !(youngest_Ma >= 0)) return [];
 	if (oldest_Ma === youngest_Ma) {
 		const at = oldest_Ma;
-		return STAGES.filter(({ base_Ma, top_Ma }) => at <= base_Ma && (at > top_Ma || (at === 0 && top_Ma === 0)));
+		return STAGES.filter(
+			({ base_Ma, top_Ma }) => at <= base_Ma && (at > top_Ma || (at === 0 && top_Ma === 0)),
+		);
 	}
 	return STAGES.filter(({ base_Ma, top_Ma }) => oldest_Ma > top_Ma && youngest_Ma < base_Ma);
 }
