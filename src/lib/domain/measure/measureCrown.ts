@@ -21,8 +21,12 @@ import type {
 	MeasureWarning,
 	SectionMeasure,
 } from './crownMeasures';
+import { crownLines } from './crownLines';
 import { findApex } from './findApex';
 import { findBase } from './findBase';
+import { outlineShape } from './outlineShape';
+import { outlineStack } from './outlineStack';
+import { polarOutline } from './polarOutline';
 import { tipPoint } from './tipPoint';
 import { tipRadius } from './tipRadius';
 
@@ -99,18 +103,24 @@ export function measureCrown(
 	}
 
 	const heights = heightsAlong(welded, frame);
+	const labial = options.marks?.labial;
+	const labialSide = labial && vec3.dot(labial, frame.v) > 0 ? 1 : -1;
+	const lines = crownLines(outlineStack(welded, frame, height, heights), labialSide);
+	warnings.push(...lines.warnings);
 	const cut = (at: number): SectionValues | null =>
 		sectionMeasure(section(welded, frame, at * height, heights));
 	const sections: SectionMeasure[] = [];
 	let missed = 0;
 	let open = 0;
 	for (const at of REPORTED) {
-		const values = cut(at);
+		const loops = section(welded, frame, at * height, heights);
+		const values = sectionMeasure(loops);
 		if (!values) {
 			missed++;
 			continue;
 		}
 		if (!values.closed) open++;
+		const outline = polarOutline(loops[0].points);
 		sections.push({
 			at,
 			area_mm2: values.area,
@@ -118,7 +128,7 @@ export function measureCrown(
 			length_mm: values.length,
 			width_mm: values.width,
 			circularity: (4 * Math.PI * values.area) / values.perimeter ** 2,
-			shape: null,
+			shape: outline ? outlineShape(outline) : null,
 		});
 	}
 	if (missed > 0)
@@ -162,10 +172,10 @@ export function measureCrown(
 		apexAngle_deg: apexAngle(cbl, al, ch),
 		tipRadius_mm: tip,
 		curvature_deg: curvature,
-		ridgeCount: null,
-		ridges: [],
-		carinaCount: null,
-		carinae: [],
+		ridgeCount: lines.ridgeCount,
+		ridges: lines.ridges,
+		carinaCount: lines.carinaCount,
+		carinae: lines.carinae,
 		facets: [],
 		sections,
 		warnings,

@@ -1,0 +1,203 @@
+import { crests, smoothRound, tangents } from './crests';
+import type { CrownLine, MeasureWarning } from './crownMeasures';
+import { HIGHEST, LEVELS, LOWEST, type OutlineStack } from './outlineStack';
+import { thirdHarmonic } from './outlineShape';
+import { median } from './median';
+import { DIRECTIONS } from './polarOutline';
+import { sortLines, type LineValues } from './sortLines';
+import { smoothUp } from './smoothUp';
+import { trackLines, type Line } from './trackLines';
+
+/** What limits the count of ridges and edges; ours. */
+export const LINE_LIMITS = {
+	/** points of the mid-crown outline, at least: five to each of twelve ridges, two triangles to a point */
+	outlinePoints: 120,
+	/** points of the outline (two triangles each) from one ridge to the next, at least */
+	pointsPerRidge: 4,
+	/** a line lower than this share of the section's mean radius is not counted: a few times what flat triangles make */
+	prominence: 0.01,
+	/** height that a ridge must keep to, fraction of the crown's: noise and serrations come and go within less */
+	ridgeRun: 0.15,
+	/** height that a sharp edge must keep to */
+	carinaRun: 0.25,
+	/** hollows beside a ridge turn back by this much at least, degrees; flat triangles make up to 2 */
+	hollow_deg: 4,
+	/** and by this many deviations of the noise */
+	hollowOverNoise: 4,
+	/** third harmonic (see OUTLINE_LIMITS) from which the corners of the section hide ridges: half of a triangle's */
+	corneredA3: 0.12,
+	/** more noise than this in the tangent hides low ridges, degrees: those of 3 % turn by 15 and more */
+	noise_deg: 2.5,
+} as const;
+
+export interface FoundLines {
+	ridgeCount: number | null;
+	ridges: CrownLine[];
+	carinaCount: number | null;
+	carinae: CrownLine[];
+	warnings: MeasureWarning[];
+}
+
+/** Smoothing along the height, levels (about 2.5 % of it). */
+const SMOOTH_LEVELS = 2.5;
+/** Smoothing round the section, directions: a quarter of the mesh's spacing within these; coarser ones where there is noise. */
+const SMOOTH_ROUND = { least: 1.2, most: 2.2, perPoint: 600, noisy: [3.2, 4.6] } as const;
+/** The second look is so much smoother. */
+const AGAIN = 1.35;
+/** Highest level at which serrations are looked for. */
+const ROUGH_UP_TO = 0.55;
+/** Fewest levels with an outline. */
+const FEWEST_LEVELS = 70;
+
+/**
+ * Ridges and sharp edges of a crown: the crests of all its sections (crests.ts), joined over the height (trackLines.ts)
+ * and told apart (sortLines.ts). Convex sections have no ridges, whatever their kind, for they have no hollows.
+ *
+ * @param labialSide +1 where v of the frame looks to labial, -1 where it looks to lingual
+ */
+export function crownLines({ at, outlines }: OutlineStack, labialSide: 1 | -1): FoundLines {
+	const middle = outlines[Math.round(((0.5 - LOWEST) / (HIGHEST - LOWEST)) * (LEVELS - 1))];
+	const present = outlines.filter((outline) => outline !== null).length;
+	if (!middle || present < FEWEST_LEVELS || middle.points < LINE_LIMITS.outlinePoints) {
+		return untold(
+			'ridges-not-resolved',
+			`The mesh is too coarse for ridges and edges: ${middle?.points ?? 0} points round the mid-crown section, ${LINE_LIMITS.outlinePoints} are needed.`,
+		);
+	}
+	const raw = outlines.map((outline) => outline?.logRadius ?? null);
+	const even = smoothUp(raw, SMOOTH_LEVELS);
+	const finest = Math.min(
+		SMOOTH_ROUND.most,
+		Math.max(SMOOTH_ROUND.least, SMOOTH_ROUND.perPoint / middle.points),
+	);
+	const smoothings = [finest, ...SMOOTH_ROUND.noisy];
+	const cornered = thirdHarmonic(middle) > LINE_LIMITS.corneredA3;
+	const usual = usualJumps(raw, even);
+	const look = (sigma: number): FoundLines & { noise: number } => {
+		const rows = even.map((row) => smoothRound(row, sigma));
+		const noise = tangentNoise(rows);
+		const hollow = Math.max(LINE_LIMITS.hollow_deg, LINE_LIMITS.hollowOverNoise * noise);
+		const lines = trackLines(rows.map((row) => crests(row, hollow)));
+		const values = lines.map((line) => ({
+			...valuesOf(line, at, outlines, labialSide),
+			rough: roughness(line, at, raw, even, usual),
+		}));
+		return { ...sortLines(values, { noise_deg: noise, points: middle.points, cornered }), noise };
+	};
+	for (const sigma of smoothings) {
+		const { noise, ...found } = look(sigma);
+		const clear = noise * LINE_LIMITS.hollowOverNoise <= LINE_LIMITS.hollow_deg * 1.5;
+		if (clear || sigma === smoothings[smoothings.length - 1]) return agreed(found, look(sigma * AGAIN));
+	}
+	throw new RangeError('no smoothing to look with');
+}
+
+/** Keeps the counts on which two looks at one crown, the second of them smoother, agree. */
+function agreed(first: FoundLines, second: FoundLines): FoundLines {
+	const ridges =
+		first.ridgeCount === null || second.ridgeCount === null || first.ridgeCount === second.ridgeCount;
+	const edges =
+		first.carinaCount === null || second.carinaCount === null || first.carinaCount === second.carinaCount;
+	if (ridges && edges) return first;
+	const warning = {
+		code: 'lines-unsure',
+		message: 'A smoother look finds other ridges or edges: what differs is not counted.',
+	};
+	return {
+		...first,
+		ridgeCount: ridges ? first.ridgeCount : null,
+		carinaCount: edges ? first.carinaCount : null,
+		warnings: [...first.warnings, warning],
+	};
+}
+
+const untold = (code: string, message: string): FoundLines => ({
+	ridgeCount: null,
+	ridges: [],
+	carinaCount: null,
+	carinae: [],
+	warnings: [{ code, message }],
+});
+
+/**
+ * Noise of the outlines' tangents, degrees: what differs from the mean of the levels eight below and eight above, which lie
+ * beyond the reach of the smoothing. The median is not moved by a few edges with serrations.
+ */
+function tangentNoise(rows: readonly Float64Array[]): number {
+	const apartBy = 8;
+	const angles = rows.map(tangents);
+	const off: number[] = [];
+	for (let i = apartBy + 8; i < rows.length - apartBy - 8; i += 3) {
+		for (let k = 0; k < DIRECTIONS; k += 5) {
+			const smooth = (angles[i - apartBy][k] + angles[i + apartBy][k]) / 2;
+			off.push(Math.abs(angles[i][k] - smooth));
+		}
+	}
+	off.sort((a, b) => a - b);
+	// median to deviation, and the share of the mean of two
+	return off.length > 0 ? off[off.length >> 1] / 0.6745 / Math.sqrt(1.5) : Infinity;
+}
+
+/**
+ * How much the crest's radius jumps from level to level, beyond what the rest of the section does, over its prominence: serrations
+ * do, ridges do not. Up to mid-crown only, where ridges and edges stand side by side.
+ */
+function roughness(
+	{ levels, crests: found }: Line,
+	at: Float64Array,
+	raw: readonly (Float64Array | null)[],
+	even: readonly Float64Array[],
+	usual: Float64Array,
+): number {
+	const jumps = levels.flatMap((level, i) => {
+		const k = Math.round(found[i].direction_deg * (DIRECTIONS / 360)) % DIRECTIONS;
+		const row = raw[level];
+		if (!row || at[level] > ROUGH_UP_TO || !(found[i].prominence > 0)) return [];
+		return [Math.max(0, Math.abs(row[k] - even[level][k]) - 2 * usual[level]) / found[i].prominence];
+	});
+	return median(jumps) || 0;
+}
+
+/** Typical jump of the radius between neighbouring levels, per level. */
+function usualJumps(raw: readonly (Float64Array | null)[], even: readonly Float64Array[]): Float64Array {
+	return Float64Array.from(raw, (row, level) => {
+		const jumps: number[] = [];
+		for (let k = 0; row && k < DIRECTIONS; k += 5) jumps.push(Math.abs(row[k] - even[level][k]));
+		return median(jumps) || 0;
+	});
+}
+
+function valuesOf(
+	{ levels, crests: found }: Line,
+	at: Float64Array,
+	outlines: OutlineStack['outlines'],
+	labialSide: 1 | -1,
+): Omit<LineValues, 'rough'> {
+	const places = levels.map((level, i) => {
+		const crest = found[i];
+		const outline = outlines[level];
+		if (!outline) return null;
+		const angle = (crest.direction_deg * Math.PI) / 180;
+		const [c, s] = [Math.cos(angle), Math.sin(angle)];
+		const [xx, xy, yy] = outline.stretch;
+		const k = Math.round(crest.direction_deg * (DIRECTIONS / 360)) % DIRECTIONS;
+		const radius = Math.exp(outline.logRadius[k]);
+		// a step along the radius in the stretched plane, along the outline's normal in the plain one
+		const prominence_mm = (crest.prominence * radius) / Math.hypot(xx * c + xy * s, xy * c + yy * s);
+		const det = xx * yy - xy * xy;
+		const x = ((yy * c - xy * s) * radius) / det;
+		const y = ((xx * s - xy * c) * radius) / det;
+		const [mx, my] = outline.middle;
+		const angle_deg =
+			(Math.atan2(labialSide * (outline.centre[1] + y - my), outline.centre[0] + x - mx) * 180) / Math.PI;
+		return {
+			level,
+			at: at[level],
+			crest,
+			prominence_mm,
+			share: prominence_mm / outline.meanRadius_mm,
+			angle_deg: (angle_deg + 360) % 360,
+		};
+	});
+	return { places: places.filter((place) => place !== null) };
+}
