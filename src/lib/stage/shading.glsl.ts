@@ -202,7 +202,8 @@ void main() {
 	float open = mix(0.10, 1.0, smoothstep(0.0, 0.85, ao));
 	vec3 key = KEY * lampGain;
 	// a little light creeps through enamel into its own shadow
-	vec3 creep = mix(vec3(unshaded), vec3(1.0), vec3(0.24, 0.15, 0.09) * enamel + 0.04);
+	float stray = mix(0.04, 0.3, step(coat, 0.01));
+	vec3 creep = mix(vec3(unshaded), vec3(1.0), vec3(0.24, 0.15, 0.09) * enamel + stray);
 	vec3 diffuse = key * through * creep * (lit * lit * 0.7 + lit * 0.3) * open;
 	diffuse += FILL * max(0.0, dot(n, FILL_DIR) * 0.7 + 0.3) * ao;
 	diffuse += RIM * pow(max(0.0, dot(n, RIM_DIR)), 1.5) * ao * 0.7;

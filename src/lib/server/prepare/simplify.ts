@@ -16,8 +16,10 @@ export const FULL_TRIANGLES_SERRATED = 40_000;
 /** Aim of the light level. */
 export const LIGHT_TRIANGLES = 3_500;
 
-/** How much a turned normal counts against a moved surface: relief is seen by its shading. */
-const NORMAL_WEIGHT = 0.5;
+/** How much a turned normal counts against a moved surface: at rest relief is seen by its shading. */
+const NORMAL_WEIGHT_FULL = 0.5;
+/** In motion the silhouette is what may not jump. */
+const NORMAL_WEIGHT_LIGHT = 0.15;
 
 interface Attempt {
 	triangles: number;
@@ -38,17 +40,19 @@ const FULL: readonly Attempt[] = [
 	{ triangles: FULL_TRIANGLES_SERRATED, error: 0.02, lock: false, permissive: true, most: Infinity },
 ];
 const LIGHT: readonly Attempt[] = [
-	{ triangles: LIGHT_TRIANGLES, error: 0.02, lock: false, most: LIGHT_TRIANGLES * 1.25 },
+	{ triangles: LIGHT_TRIANGLES, error: 0.0008, lock: false, most: LIGHT_TRIANGLES * 3 },
 	{ triangles: LIGHT_TRIANGLES, error: 0.1, lock: false, permissive: true, most: Infinity },
 ];
 
 /** The full level: as few triangles as keep silhouette, relief and the borders of regions. */
-export const simplifyFull = (surface: Surface): Promise<Surface> => simplify(surface, FULL);
+export const simplifyFull = (surface: Surface): Promise<Surface> =>
+	simplify(surface, FULL, NORMAL_WEIGHT_FULL);
 
 /** The light level, for while things move. */
-export const simplifyLight = (surface: Surface): Promise<Surface> => simplify(surface, LIGHT);
+export const simplifyLight = (surface: Surface): Promise<Surface> =>
+	simplify(surface, LIGHT, NORMAL_WEIGHT_LIGHT);
 
-async function simplify(surface: Surface, attempts: readonly Attempt[]): Promise<Surface> {
+async function simplify(surface: Surface, attempts: readonly Attempt[], weight: number): Promise<Surface> {
 	await MeshoptSimplifier.ready;
 	if (surface.indices.length / 3 <= attempts[0].triangles) return surface;
 	const border = regionBorders(surface);
@@ -60,7 +64,7 @@ async function simplify(surface: Surface, attempts: readonly Attempt[]): Promise
 			3,
 			surface.normals,
 			3,
-			[NORMAL_WEIGHT, NORMAL_WEIGHT, NORMAL_WEIGHT],
+			[weight, weight, weight],
 			attempt.lock ? border : null,
 			attempt.triangles * 3,
 			attempt.error,
