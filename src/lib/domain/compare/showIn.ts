@@ -25,7 +25,7 @@ export function showIn(id: TraitId, a: ComparedTooth, b: ComparedTooth): ShowVie
 		case 'ridgeSide':
 			return ridgeView(a, b);
 		case 'root':
-			return pitSide(a) ?? pitSide(b) ?? 'basal';
+			return firstOf(pitSide(a), pitSide(b)) ?? 'basal';
 		case 'tipWorn':
 		case 'wear':
 			return facetView(a, b);
@@ -66,6 +66,12 @@ function ridgeView(a: ComparedTooth, b: ComparedTooth): ShowView {
 	return sides.includes('lingual') ? 'lingual' : 'labial';
 }
 
+/** One of two views, the same whichever comes first. */
+function firstOf(x: ShowView | null, y: ShowView | null): ShowView | null {
+	if (x === null || y === null) return x ?? y;
+	return x < y ? x : y;
+}
+
 function pitSide({ facts, features }: ComparedTooth): ShowView | null {
 	if (facts.form?.pitSide) return facts.form.pitSide;
 	return markedSide('pit', features, facts);
@@ -74,7 +80,8 @@ function pitSide({ facts, features }: ComparedTooth): ShowView | null {
 /** The side of the largest facet of the more worn tooth. */
 function facetView(a: ComparedTooth, b: ComparedTooth): ShowView {
 	const [x, y] = [largestFacet(a), largestFacet(b)];
-	return (x.area_mm2 >= y.area_mm2 ? (x.view ?? y.view) : (y.view ?? x.view)) ?? 'labial';
+	if (x.area_mm2 === y.area_mm2) return firstOf(x.view, y.view) ?? 'labial';
+	return (x.area_mm2 > y.area_mm2 ? (x.view ?? y.view) : (y.view ?? x.view)) ?? 'labial';
 }
 
 function largestFacet({ measures, facts, features }: ComparedTooth): {

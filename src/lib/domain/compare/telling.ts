@@ -65,10 +65,11 @@ function distinct(all: readonly ComparedTooth[]): GroupedTraits[] {
 	const seen = new Map<string, GroupedTraits>();
 	for (const tooth of all) {
 		const traits = traitsOf(tooth);
-		const key = JSON.stringify([
-			tooth.group.id,
-			TRAIT_IDS.map((id) => [traits[id].value, traits[id].count, traits[id].unknown]),
-		]);
+		let key = tooth.group.id;
+		for (const id of TRAIT_IDS) {
+			const { value, count, unknown } = traits[id];
+			key += `\0${value} ${count} ${unknown}`;
+		}
 		if (!seen.has(key)) seen.set(key, { group: tooth.group.id, traits });
 	}
 	// in an order of its own, so that sums come out the same whatever the order of the teeth
