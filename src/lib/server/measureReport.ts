@@ -68,13 +68,13 @@ function shown(value: unknown, unit: string): string {
 	if (value === null || value === undefined) return '-';
 	if (typeof value === 'boolean') return value ? 'yes' : 'no';
 	if (Array.isArray(value))
-		return `${value.map((part) => number(part as number)).join(', ')}${SIGNS[unit] ?? ''}`;
-	return typeof value === 'number' ? number(value) + (SIGNS[unit] ?? '') : String(value);
+		return `${value.map((part) => number(part as number, unit)).join(', ')}${SIGNS[unit] ?? ''}`;
+	return typeof value === 'number' ? number(value, unit) + (SIGNS[unit] ?? '') : String(value);
 }
 
-/** Four digits that count; whole numbers as they are. */
-function number(value: number): string {
-	if (Number.isInteger(value)) return String(value);
+/** Four digits that count; counts as they are. */
+function number(value: number, unit: string): string {
+	if (unit === '' && Number.isInteger(value)) return String(value);
 	const places = Math.max(0, Math.min(4, 3 - Math.floor(Math.log10(Math.abs(value)))));
 	return value.toFixed(places);
 }

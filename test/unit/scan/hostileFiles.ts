@@ -23,7 +23,7 @@ export function hostileStl(): HostileFile[] {
 		['one byte', Uint8Array.of(0), 'truncated'],
 		['cut in the header', good.slice(0, 50), 'truncated'],
 		['cut before the count', good.slice(0, 82), 'truncated'],
-		['cut within the first triangle', good.slice(0, 100), 'count-lies'],
+		['cut within the first triangle', good.slice(0, 100), 'truncated'],
 		['cut within a triangle', good.slice(0, 84 + 50 * 40 + 13), 'truncated'],
 		['cut between triangles', good.slice(0, 84 + 50 * 40), 'truncated'],
 		['only a header, no triangles', good.slice(0, 84).fill(0, 80), 'no-triangles'],

@@ -6,6 +6,8 @@ export const LIMITS = {
 	/** bytes of one file, or of one buffer beside a glTF */
 	fileBytes: 700e6,
 	triangles: 6e6,
+	/** more of anything than this was never in the file: it is not cut off, its count is wrong */
+	plausibleCount: 1e8,
 	/** a mesh of 6 million separate triangles has three corners for each */
 	vertices: 18e6,
 	/** bytes unpacked from compressed parts of one file */

@@ -60,7 +60,7 @@ function checkCount(element: PlyElement, source: PlySource): void {
 		if (element.count > LIMITS.vertices) throw tooManyTriangles();
 		return;
 	}
-	const lost = element.count <= 64 * (room + 1);
+	const lost = element.count <= LIMITS.plausibleCount;
 	throw new ScanFault(
 		lost ? 'truncated' : 'count-lies',
 		`Its header announces ${element.count} of "${element.name.slice(0, 30)}", but there is room for ${room} at most.`,

@@ -39,8 +39,7 @@ function binary(bytes: Uint8Array): RawMesh {
 	const count = view.getUint32(80, true);
 	const room = (bytes.length - HEADER) / RECORD;
 	if (count > room) {
-		// a cut-off file has lost a part of its triangles; one with next to none of them never had them
-		const lost = count <= 64 * (room + 1);
+		const lost = count <= LIMITS.plausibleCount;
 		throw new ScanFault(
 			lost ? 'truncated' : 'count-lies',
 			lost
