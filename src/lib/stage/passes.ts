@@ -30,7 +30,7 @@ const OVER = {
 } as const;
 
 /** The shadow fades over this share of the view's shorter side. */
-const FADE = 0.16;
+const FADE = 0.24;
 
 export interface ShadowPass {
 	scene: Scene;

@@ -168,8 +168,8 @@ void main() {
 		float bands = sin(phase * 0.171) * 0.6 + sin(phase * 0.293 + 2.0) * 0.4;
 		// hair-fine marks of use, along the crown
 		float hair = (noise(at * vec3(90.0, 7.0, 90.0)) - 0.5) * (1.0 - smoothstep(0.003, 0.012, px));
-		albedo *= 1.0 + lines * 0.022 + bands * 0.035 + hair * 0.06;
-		n = normalize(n + along * (lines * 0.006) + across * (hair * 0.008));
+		albedo *= 1.0 + lines * 0.022 + bands * 0.035 + hair * 0.04;
+		n = normalize(n + along * (lines * 0.006) + across * (hair * 0.004));
 		rough += hair * 0.05;
 		// the worn edge of the enamel round bare dentine is polished and bright
 		float rim = 1.0 - smoothstep(0.05, 0.10, vToothRim.w);
@@ -188,8 +188,8 @@ void main() {
 
 	// enamel is a clear layer: seen straight it shows the warm dentine below, seen at a slant it turns milky;
 	// thin at the tip it is cooler
-	vec3 deep = albedo * vec3(0.86, 0.80, 0.73);
-	vec3 milk = albedo * 1.10 + vec3(0.014, 0.0125, 0.011);
+	vec3 deep = albedo * vec3(0.90, 0.86, 0.80);
+	vec3 milk = albedo * vec3(1.04, 1.08, 1.14) + 0.012;
 	albedo = mix(albedo, mix(deep, milk, smoothstep(0.05, 0.8, edge)), enamel);
 	albedo = mix(albedo, albedo * vec3(0.88, 0.94, 1.0), tip * 0.5);
 
@@ -210,7 +210,7 @@ void main() {
 	diffuse += mix(FELT, SKY, n.y * 0.5 + 0.5) * ao * ao * 2.0;
 	// thin edges and the tip glow with light from behind
 	diffuse += vec3(1.0, 0.66, 0.36) * (edge * edge) * (0.14 * enamel + 0.95 * tip) * ao;
-	vec3 colour = albedo * diffuse * 0.3183 * mix(1.25, 1.05, enamel);
+	vec3 colour = albedo * diffuse * 0.3183 * mix(1.25, 1.18, enamel);
 
 	// highlights: a broad sheen of the layer below, and the soft box in the polished surface
 	float a = rough * rough * 1.8;
