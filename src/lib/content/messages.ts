@@ -670,9 +670,10 @@ export const MESSAGES = {
 			'Nothing tells where the crown ends and the root begins, so the whole piece was measured as a crown.',
 			`Mark the tip and the base at the desk, or write under scan: ${exampleFor('crown')}`,
 		),
+	/** `why` is the measuring's own sentence */
 	'not-one-tooth': (d: { why: string }) =>
 		say(
-			`The scan is hardly one tooth, so its measures mean little. ${d.why}`,
+			d.why,
 			'Cut one tooth out of it in the program that made the scan, or mark its crown: the marks are believed.',
 		),
 	'several-pieces': () =>

@@ -5,14 +5,21 @@
 import { readFile, stat } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { withFile } from '../content/contentFiles';
 import type { ContentReader, SpecimenDraft } from '../content/draft';
+import { FILE_START } from '../content/finding';
 import { loadContent } from '../content/loadContent';
+import { measureFindings } from '../content/measureFindings';
 import type { Problem } from '../content/problem';
+import type { CrownMeasures, MeasureProblem } from '../domain/measure/crownMeasures';
+import { measureCrown } from '../domain/measure/measureCrown';
+import { fail, ok, type Result } from '../domain/result';
 import { sculpt } from '../domain/tooth/sculpt';
 import { fsReader } from './fsReader';
+import { measureScan } from './prepare/measureScan';
 import type { ShapeFailure } from './prepare/shapeJob';
 import { readScan } from './scan/readScan';
-import { shapeProblem } from './shapeProblem';
+import { placesIn, shapeProblem } from './shapeProblem';
 
 const USAGE = 'Usage: npm run content:check -- [DIR] [--json]';
 
@@ -23,25 +30,38 @@ const USAGE = 'Usage: npm run content:check -- [DIR] [--json]';
 export async function checkContent(reader: ContentReader, folder: string): Promise<Problem[]> {
 	const { draft, problems } = await loadContent(reader);
 	for (const specimen of draft?.specimens ?? []) {
-		const failure = await shapeFailure(specimen, folder);
-		if (!failure) continue;
+		const measured = await measuredShape(specimen, folder);
 		const file = `specimens/${specimen.id}/specimen.yaml`;
-		problems.push(shapeProblem(specimen, failure, await reader.read(file).catch(() => null)));
+		if (measured.ok && measureFindings(specimen, measured.value, () => FILE_START).length === 0) continue;
+		const yaml = await reader.read(file).catch(() => null);
+		if (measured.ok) {
+			const found = measureFindings(specimen, measured.value, placesIn(yaml));
+			problems.push(...found.map((one) => withFile(one, file)));
+		} else problems.push(shapeProblem(specimen, measured.problem, yaml));
 	}
 	return problems.sort(
 		(a, b) => (a.file < b.file ? -1 : a.file > b.file ? 1 : 0) || a.line - b.line || a.column - b.column,
 	);
 }
 
-async function shapeFailure({ id, shape }: SpecimenDraft, folder: string): Promise<ShapeFailure | null> {
+async function measuredShape(
+	{ id, shape }: SpecimenDraft,
+	folder: string,
+): Promise<Result<CrownMeasures, ShapeFailure>> {
+	let measured: Result<CrownMeasures, MeasureProblem>;
 	if (shape.kind === 'model') {
 		const made = sculpt(shape.form, { detail: 'draft' });
-		return made.ok ? null : { of: 'form', problem: made.problem };
+		if (!made.ok) return fail({ of: 'form', problem: made.problem });
+		measured = measureCrown(made.value.mesh, { marks: made.value.marks });
+	} else {
+		const bytes = await readFile(join(folder, 'specimens', id, shape.file)).catch(() => null);
+		if (!bytes) return fail({ of: 'changed' });
+		const scan = await readScan(bytes, shape.file, shape.units, { recentre: true });
+		if (!scan.ok) return fail({ of: 'scan', problem: scan.problem });
+		const found = measureScan(scan.value, shape.crown);
+		measured = found.ok ? ok(found.value.measures) : found;
 	}
-	const bytes = await readFile(join(folder, 'specimens', id, shape.file)).catch(() => null);
-	if (!bytes) return { of: 'changed' };
-	const scan = await readScan(bytes, shape.file, shape.units);
-	return scan.ok ? null : { of: 'scan', problem: scan.problem };
+	return measured.ok ? measured : fail({ of: 'measure', problem: measured.problem });
 }
 
 /** Problems for reading: grouped by file, one line each, with the remedy below it. */

@@ -2,6 +2,9 @@ import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { ContentReader, ExhibitDraft, SpecimenDraft } from '../content/draft';
 import type { Exhibit, PreparedShape } from '../content/exhibit';
+import { withFile } from '../content/contentFiles';
+import { FILE_START } from '../content/finding';
+import { measureFindings } from '../content/measureFindings';
 import { createContentCache, loadContent } from '../content/loadContent';
 import type { Problem } from '../content/problem';
 import { composeExhibit } from './composeExhibit';
@@ -13,7 +16,7 @@ import { scanFormat } from './scan/readScan';
 import { formHash, scanHash, sha256OfFile } from './shapeHash';
 import { pruneShapes } from './pruneShapes';
 import { createShapeKeeper } from './shapeKeeper';
-import { shapeProblem } from './shapeProblem';
+import { placesIn, shapeProblem } from './shapeProblem';
 import { listingHash, readSnapshot, writeSnapshot } from './snapshotFile';
 import { watchContent } from './watchContent';
 
@@ -144,8 +147,11 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 				known = { stamp, bytesHash: await sha256OfFile(path) };
 				scanHashes.set(path, known);
 			}
-			const hash = scanHash(known.bytesHash, scanFormat(shape.file) ?? '', shape.units);
-			const source = { kind: 'scan' as const, path, bytesHash: known.bytesHash, units: shape.units };
+			const { units, crown } = shape;
+			const { bytesHash } = known;
+			const hash = scanHash(bytesHash, scanFormat(shape.file) ?? '', units, crown);
+			const marks = crown && { crown };
+			const source = { kind: 'scan' as const, path, bytesHash, bytes: facts.size, units, ...marks };
 			return { hash, job: { hash, dataDir, source } };
 		} catch {
 			return null;
@@ -169,8 +175,12 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 			}
 			let state = keeper.state(shape.hash, specimen.preservation);
 			if (state.is === 'unknown') state = await keeper.find(shape.hash, specimen.preservation);
-			if (state.is === 'ready') prepared.set(specimen.id, state.prepared);
-			else if (state.is === 'failed') found.push(await explain(specimen, state.failure));
+			if (state.is === 'ready') {
+				const told = await tellMeasures(specimen, state.prepared);
+				found.push(...told);
+				// with a wrong unit its last good version stays
+				if (told.every(({ severity }) => severity !== 'error')) prepared.set(specimen.id, state.prepared);
+			} else if (state.is === 'failed') found.push(await explain(specimen, state.failure));
 			else {
 				const job = wanted.get(shape.hash) ?? { ...shape.job, preservations: [] };
 				if (!job.preservations.includes(specimen.preservation)) job.preservations.push(specimen.preservation);
@@ -203,6 +213,14 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 				if (removed > 0) logger.info(`Removed ${removed} prepared shapes that nothing has used for a month.`);
 			})
 			.catch((cause: unknown) => logger.warn(`The data folder could not be tidied: ${String(cause)}`));
+	}
+
+	/** What the measures of a shape tell its curator; the file is read only where there is something to tell. */
+	async function tellMeasures(specimen: SpecimenDraft, { measures }: PreparedShape): Promise<Problem[]> {
+		if (measureFindings(specimen, measures, () => FILE_START).length === 0) return [];
+		const file = `specimens/${specimen.id}/specimen.yaml`;
+		const yaml = await reader.read(file).catch(() => null);
+		return measureFindings(specimen, measures, placesIn(yaml)).map((found) => withFile(found, file));
 	}
 
 	async function explain(specimen: SpecimenDraft, failure: ShapeFailure): Promise<Problem> {

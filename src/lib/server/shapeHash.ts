@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
+import type { CrownMarks } from '../domain/measure/crownMeasures';
 import type { ToothForm } from '../domain/tooth/form';
 import { canonicalJson } from './canonicalJson';
 import { PREPARER_VERSION } from './prepare/preparerVersion';
@@ -27,6 +28,6 @@ export function formHash(form: ToothForm): string {
 	return hash;
 }
 
-/** Hash of a scan's shape: its bytes, how they are read, and the preparer's version. */
-export const scanHash = (bytesHash: string, format: string, units: ScanUnits): string =>
-	sha256(canonicalJson({ version: PREPARER_VERSION, bytes: bytesHash, format, units }));
+/** Hash of a scan's shape: its bytes, how they are read, the marks on its crown and the preparer's version. */
+export const scanHash = (bytesHash: string, format: string, units: ScanUnits, crown?: CrownMarks): string =>
+	sha256(canonicalJson({ version: PREPARER_VERSION, bytes: bytesHash, format, units, crown }));

@@ -11,20 +11,24 @@ import type { ShapeFailure } from './prepare/shapeJob';
  * line and column; null where it cannot be read.
  */
 export function shapeProblem(specimen: SpecimenDraft, failure: ShapeFailure, yaml: string | null): Problem {
-	const places = yaml === null ? null : readYaml(yaml).places;
-	const placeOf = (path: readonly (string | number)[]): Place => {
-		// the nearest field round it that the file does write down
+	const placeOf = placesIn(yaml);
+	const file = `specimens/${specimen.id}/specimen.yaml`;
+	if (failure.of === 'form') return { ...formFinding(failure.problem, placeOf), file };
+	const field = specimen.shape.kind === 'scan' ? ['shape', 'scan', 'file'] : ['shape', 'model'];
+	const words = failureWords(specimen, failure);
+	return { severity: 'error', file, ...placeOf(field), path: fieldPath(field), ...words };
+}
+
+/** Finds the place of a field, or of the nearest one round it that the file does write down. */
+export function placesIn(yaml: string | null): (path: readonly (string | number)[]) => Place {
+	const places = yaml === null ? null : readYaml(yaml.replace(/^\uFEFF/, '')).places;
+	return (path) => {
 		for (let steps = path; steps.length > 0; steps = steps.slice(0, -1)) {
 			const place = places?.get(fieldPath(steps));
 			if (place) return place.value;
 		}
 		return FILE_START;
 	};
-	const file = `specimens/${specimen.id}/specimen.yaml`;
-	if (failure.of === 'form') return { ...formFinding(failure.problem, placeOf), file };
-	const field = specimen.shape.kind === 'scan' ? ['shape', 'scan', 'file'] : ['shape', 'model'];
-	const words = failureWords(specimen, failure);
-	return { severity: 'error', file, ...placeOf(field), path: fieldPath(field), ...words };
 }
 
 type Words = Pick<Problem, 'id' | 'message' | 'remedy'>;
@@ -50,11 +54,13 @@ function failureWords(specimen: SpecimenDraft, failure: Exclude<ShapeFailure, { 
 		};
 	}
 	if (failure.of === 'measure') {
+		const marked = shape.kind === 'scan' && shape.crown !== undefined;
 		return {
 			id: `shape-${failure.problem.code}`,
 			message: `${name} could not be measured: ${failure.problem.message}`,
-			remedy:
-				'Check that the file holds one tooth with its crown, and nothing else, and that its units are right: units: mm',
+			remedy: marked
+				? 'Check the marks under crown: they are in millimetres, in the frame of the scan. Check its units too.'
+				: 'Check that the file holds one tooth with its crown, and nothing else, and that its units are right: units: mm',
 		};
 	}
 	const { code, message, remedy } = failure.problem;

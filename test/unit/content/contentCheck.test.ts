@@ -9,17 +9,20 @@ import { contentWith, edited, type Overlay } from './validContent';
 
 const made: string[] = [];
 
-/** A triangle, which is enough for a scan that can be opened. */
-const STL = `solid t
-facet normal 0 0 1
-outer loop
-vertex 0 0 0
-vertex 10 0 0
-vertex 0 10 0
-endloop
-endfacet
-endsolid t
-`;
+/** A cone 20 mm high on a round base 10 mm across, which is enough for a scan that can be measured. */
+function cone(units_mm = 1): string {
+	const around = 300;
+	const rim = (i: number) =>
+		`${(5 * Math.cos((2 * Math.PI * i) / around)) / units_mm} ${(5 * Math.sin((2 * Math.PI * i) / around)) / units_mm} 0`;
+	const facet = (...corners: string[]) =>
+		`facet normal 0 0 0\nouter loop\n${corners.map((corner) => `vertex ${corner}\n`).join('')}endloop\nendfacet\n`;
+	const facets = Array.from({ length: around }, (_, i) => [
+		facet(rim(i), rim(i + 1), `0 0 ${20 / units_mm}`),
+		facet(rim(i + 1), rim(i), '0 0 0'),
+	]).flat();
+	return `solid cone\n${facets.join('')}endsolid cone\n`;
+}
+const STL = cone();
 
 /** Writes the valid exhibit with an overlay to a folder of its own. */
 function folderWith(overlay: Overlay): string {
@@ -75,6 +78,36 @@ describe('contentCheck', () => {
 			{ file: 'specimens/skm-0002/specimen.yaml', line: 8, column: 17, path: 'shape.scan.file' },
 		]);
 		expect(problems[0].message).toContain('scan.stl');
+	});
+
+	it('finds a scan whose unit cannot be that of its card, and marks that lie beside it', async () => {
+		const scan = 'shape:\n  scan: { file: scan.stl, units: mm }\n';
+		const card = edited(
+			'specimens/skm-0002/specimen.yaml',
+			scan,
+			`${scan}declared: { crown_height_mm: 20, base_width_mm: 10 }\n`,
+		);
+		expect(await check(card)).toEqual([]);
+		const [unit, ...more] = await check({ ...card, 'specimens/skm-0002/scan.stl': cone(25.4) });
+		expect([unit.id, unit.severity, unit.line, unit.column, more.length]).toEqual([
+			'scan-unit',
+			'error',
+			8,
+			34,
+			0,
+		]);
+		expect(unit.remedy).toBe('Write units: in');
+
+		const marked = `shape:
+  scan:
+    file: scan.stl
+    units: mm
+    crown: { apex_mm: [0, 0, 20], base_mesial_mm: [-5, 0, 0], base_distal_mm: [5, 4, 0] }
+`;
+		const problems = await check(edited('specimens/skm-0002/specimen.yaml', scan, marked));
+		expect(problems.map(({ id, severity, line, path }) => [id, severity, line, path])).toEqual([
+			['mark-off-surface', 'warning', 11, 'shape.scan.crown.base_distal_mm'],
+		]);
 	});
 
 	it('prints problems by file with the remedy below', async () => {

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import type { PreparedShape } from '../../content/exhibit';
+import { toTooth, type FileFrame } from '../../content/fileFrame';
 import { regionAreas } from '../../domain/compare/regionAreas';
 import { measureCrown } from '../../domain/measure/measureCrown';
 import type { CrownMeasures } from '../../domain/measure/crownMeasures';
@@ -11,13 +12,17 @@ import type { TriMesh } from '../../domain/mesh/triMesh';
 import { weld } from '../../domain/mesh/weld';
 import { fail, ok, type Result } from '../../domain/result';
 import { sculpt } from '../../domain/tooth/sculpt';
+import { vec3 } from '../../domain/vec3';
 import { readScan } from '../scan/readScan';
 import { shapeFiles } from '../shapeFiles';
 import { writeAtomically } from '../writeAtomically';
+import { closeSmallHoles } from './closeSmallHoles';
+import { measureScan } from './measureScan';
 import { paintPicture, pictureFrame } from './paintPicture';
 import { prepareLevels } from './prepareLevels';
 import { readGlb } from './readGlb';
-import type { ShapeFailure, ShapeJob, ShapeOutcome, ShapeSource } from './shapeJob';
+import { rootBelowBase } from './rootBelowBase';
+import type { ReportStage, ShapeFailure, ShapeJob, ShapeOutcome, ShapeSource } from './shapeJob';
 import type { ShapeLevel } from './shapeLevel';
 import { turnToToothFrame } from './turnToToothFrame';
 import { writeGlb } from './writeGlb';
@@ -27,7 +32,10 @@ import { writeGlb } from './writeGlb';
  * measure, turn into the tooth frame, bring to two levels, bake the light, write the GLB, paint the
  * pictures, make the line drawing. A shape that lacks pictures only has just those painted.
  */
-export async function runShapeJob(job: ShapeJob): Promise<ShapeOutcome> {
+export async function runShapeJob(
+	job: ShapeJob,
+	report: ReportStage = () => undefined,
+): Promise<ShapeOutcome> {
 	const files = shapeFiles(job.dataDir, job.hash);
 	const known = await readKnown(files.facts, files.glb, job.hash);
 	if (known) {
@@ -37,10 +45,14 @@ export async function runShapeJob(job: ShapeJob): Promise<ShapeOutcome> {
 		return { ok: true, prepared: known.prepared };
 	}
 
-	const tooth = await measuredTooth(job.source);
+	report('reading');
+	const tooth = await measuredTooth(job.source, report);
 	if (!tooth.ok) return { ok: false, failure: tooth.problem };
-	const { mesh, measures } = tooth.value;
-	const [full, light] = await prepareLevels(mesh);
+	const { mesh, measures, frame, labial, marked } = tooth.value;
+	report('simplifying');
+	const levels = await prepareLevels(frame ? closeSmallHoles(mesh) : mesh);
+	const [full, light] = marked ? levels.map(rootBelowBase) : levels;
+	report('writing');
 	const box = bounds(full);
 	const areas = regionAreas(mesh);
 	const prepared: PreparedShape = {
@@ -50,6 +62,8 @@ export async function runShapeJob(job: ShapeJob): Promise<ShapeOutcome> {
 		bounds: { min: [...box.min], max: [...box.max] },
 		picture: pictureFrame(full),
 		...(areas ? { regionAreas_mm2: areas } : {}),
+		...(frame ? { fileFrame: frame } : {}),
+		...(labial ? { labial } : {}),
 	};
 	await writeAtomically(files.glb, await writeGlb([full, light]));
 	for (const preservation of job.preservations) {
@@ -76,13 +90,25 @@ async function readKnown(
 	}
 }
 
+interface MeasuredTooth {
+	mesh: TriMesh;
+	measures: CrownMeasures;
+	/** of a scan only */
+	frame?: FileFrame;
+	labial?: '+z' | '-z';
+	/** whether the crown of a scan is marked, so that what lies below its base is known for root */
+	marked?: boolean;
+}
+
 async function measuredTooth(
 	source: ShapeSource,
-): Promise<Result<{ mesh: TriMesh; measures: CrownMeasures }, ShapeFailure>> {
+	report: ReportStage,
+): Promise<Result<MeasuredTooth, ShapeFailure>> {
 	if (source.kind === 'model') {
 		const sculpted = sculpt(source.form);
 		if (!sculpted.ok) return fail({ of: 'form', problem: sculpted.problem });
 		const { mesh, marks } = sculpted.value;
+		report('measuring');
 		const measured = measureCrown(mesh, { marks });
 		if (!measured.ok) return fail({ of: 'measure', problem: measured.problem });
 		return ok({ mesh, measures: measured.value });
@@ -91,10 +117,15 @@ async function measuredTooth(
 	if (!bytes || createHash('sha256').update(bytes).digest('hex') !== source.bytesHash) {
 		return fail({ of: 'changed' });
 	}
-	const scan = await readScan(bytes, basename(source.path), source.units);
+	const scan = await readScan(bytes, basename(source.path), source.units, { recentre: true });
 	if (!scan.ok) return fail({ of: 'scan', problem: scan.problem });
-	const mesh = weld(scan.value.mesh);
-	const measured = measureCrown(mesh);
+	report('measuring');
+	const measured = measureScan(scan.value, source.crown);
 	if (!measured.ok) return fail({ of: 'measure', problem: measured.problem });
-	return ok(turnToToothFrame(mesh, measured.value));
+	const { mesh, measures, marks } = measured.value;
+	const turned = turnToToothFrame(mesh, measures, marks);
+	// the frame of the file itself, not of the mesh that may have been moved nearer to its origin
+	const moved = scan.value.origin_mm;
+	const offset = vec3.subtract(turned.frame.offset, toTooth({ ...turned.frame, offset: [0, 0, 0] }, moved));
+	return ok({ ...turned, frame: { ...turned.frame, offset }, marked: marks !== undefined });
 }

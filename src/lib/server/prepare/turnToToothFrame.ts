@@ -1,30 +1,49 @@
-import type { CrownMeasures } from '../../domain/measure/crownMeasures';
+import type { FileFrame } from '../../content/fileFrame';
+import type { CrownMarks, CrownMeasures } from '../../domain/measure/crownMeasures';
+import { markedFrame } from '../../domain/measure/markedFrame';
 import { orient, type Rows } from '../../domain/mesh/orient';
 import type { TriMesh } from '../../domain/mesh/triMesh';
 import { vec3, type Vec3 } from '../../domain/vec3';
 
+export interface TurnedTooth {
+	mesh: TriMesh;
+	measures: CrownMeasures;
+	/** where the mesh's own frame lies in the tooth frame */
+	frame: FileFrame;
+	/** which way the labial side looks; only where it is marked */
+	labial?: '+z' | '-z';
+}
+
 /**
- * Turns a measured scan into the tooth frame of mesh/triMesh.ts: origin midway between the base
- * points, +x towards distal, +y square to the base towards the tip. A scan is never mirrored, so +z is
- * labial or lingual as the tooth's side of the jaw has it. The points in the measures are turned too.
+ * Turns a measured scan into the tooth frame of mesh/triMesh.ts: origin midway between the base points, +x
+ * towards distal, +y square to the base towards the tip. A scan is never mirrored, so +z is labial or
+ * lingual as the tooth's side of the jaw has it. Places and directions in the measures are turned too.
+ * `marks` are those that it was measured by, if any.
  */
-export function turnToToothFrame(
-	mesh: TriMesh,
-	measures: CrownMeasures,
-): { mesh: TriMesh; measures: CrownMeasures } {
+export function turnToToothFrame(mesh: TriMesh, measures: CrownMeasures, marks?: CrownMarks): TurnedTooth {
 	const { apex, baseMesial, baseDistal } = measures;
 	const origin = vec3.lerp(baseMesial, baseDistal, 0.5);
 	const x = vec3.normalise(vec3.subtract(baseDistal, baseMesial));
-	const y = baseNormal(mesh, x, origin, vec3.subtract(apex, origin), measures.axialHeight_mm);
+	const marked = marks ? markedFrame(marks) : null;
+	const y = marked
+		? marked.frame.normal
+		: baseNormal(mesh, x, origin, vec3.subtract(apex, origin), measures.axialHeight_mm);
 	const z = vec3.cross(x, y);
 	const rows: Rows = [x, y, z];
-	const turn = (p: Vec3): Vec3 => {
-		const d = vec3.subtract(p, origin);
-		return [vec3.dot(d, x), vec3.dot(d, y), vec3.dot(d, z)];
-	};
+	const direction = (d: Vec3): Vec3 => [vec3.dot(d, x), vec3.dot(d, y), vec3.dot(d, z)];
+	const place = (p: Vec3): Vec3 => direction(vec3.subtract(p, origin));
+	const offset = vec3.scale(direction(origin), -1);
 	return {
-		mesh: orient(mesh, rows, [-vec3.dot(origin, x), -vec3.dot(origin, y), -vec3.dot(origin, z)]),
-		measures: { ...measures, apex: turn(apex), baseMesial: turn(baseMesial), baseDistal: turn(baseDistal) },
+		mesh: orient(mesh, rows, offset),
+		measures: {
+			...measures,
+			apex: place(apex),
+			baseMesial: place(baseMesial),
+			baseDistal: place(baseDistal),
+			facets: measures.facets.map((facet) => ({ ...facet, normal: direction(facet.normal) })),
+		},
+		frame: { rows: [x, y, z], offset },
+		...(marked && marks?.labial ? { labial: marked.labial } : {}),
 	};
 }
 
