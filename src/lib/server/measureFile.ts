@@ -90,10 +90,7 @@ async function measured(
 		({ code }) => !result.value.warnings.some((warning) => warning.code === code),
 	);
 	if (doubt) {
-		before.unshift({
-			code: 'not-one-tooth',
-			message: `This is hardly one tooth, so the measures of a crown mean little. ${doubt}`,
-		});
+		before.unshift({ code: 'not-one-tooth', message: doubt });
 	}
 	return { measures: { ...result.value, warnings: [...before, ...result.value.warnings] }, mesh };
 }

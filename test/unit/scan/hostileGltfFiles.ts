@@ -159,8 +159,8 @@ export async function hostileGltf(): Promise<HostileFile[]> {
 			'count-lies',
 		],
 		[
-			'ten million corners out of nothing',
-			withField('accessors.0', { componentType: 5126, count: 18e6, type: 'VEC3' }),
+			'six million corners out of nothing',
+			withField('accessors.0', { componentType: 5126, count: 6e6, type: 'VEC3' }),
 			'no-area',
 		],
 		[

@@ -150,4 +150,32 @@ describe('readScan', () => {
 		new DataView(notFinite.buffer).setFloat32(84 + 12, Number.NaN, true);
 		expect(await codeOf(notFinite, 'scan.stl')).toBe('not-a-number');
 	});
+
+	it('takes colours of an OBJ as shares of 1 or as 0 to 255', async () => {
+		for (const full of [1, 255]) {
+			const words = CORNERS.map((c) => `v ${c.join(' ')} ${full} ${full * 0.2} 0`).join('\n');
+			const result = await readScan(text(`${words}\nf 1 2 3\nf 1 3 4\n`), 'scan.obj', 'mm');
+			expect(result.ok && [...result.value.colours!.subarray(0, 3)]).toEqual([255, 51, 0]);
+		}
+	});
+
+	it('asks for nothing that triangles do not need: pictures, animations, unknown looks', async () => {
+		const bytes = await glb();
+		const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+		const end = 20 + view.getUint32(12, true);
+		const json = JSON.parse(new TextDecoder().decode(bytes.subarray(20, end))) as Record<string, unknown>;
+		const data = Buffer.from(bytes.subarray(end + 8)).toString('base64');
+		const gltf = {
+			...json,
+			buffers: [
+				{ ...(json.buffers as object[])[0], uri: `data:application/octet-stream;base64,${data}` },
+				{ byteLength: 1e9, uri: 'https://localhost/film.bin' },
+			],
+			images: [{ uri: 'gone.png' }, { bufferView: 99 }],
+			textures: [{ source: 12 }],
+			animations: [{ channels: 'none' }],
+			extensionsRequired: ['KHR_materials_unknown'],
+		};
+		expect(volume(await read(text(JSON.stringify(gltf)), 'scan.gltf'))).toBeCloseTo(6, 5);
+	});
 });

@@ -4,14 +4,14 @@
  */
 export const LIMITS = {
 	/** bytes of one file, or of one buffer beside a glTF */
-	fileBytes: 700e6,
+	fileBytes: 500e6,
 	triangles: 6e6,
 	/** more of anything than this was never in the file: it is not cut off, its count is wrong */
 	plausibleCount: 1e8,
 	/** a mesh of 6 million separate triangles has three corners for each */
 	vertices: 18e6,
 	/** bytes unpacked from compressed parts of one file */
-	unpackedBytes: 600e6,
+	unpackedBytes: 450e6,
 	/** corners of one polygon */
 	polygonCorners: 20_000,
 	/** objects within objects in a glTF scene */

@@ -15,6 +15,7 @@ import { heightsAlong, section } from '../../domain/mesh/section';
 import { topology, type Topology } from '../../domain/mesh/topology';
 import type { TriMesh } from '../../domain/mesh/triMesh';
 
+const DOUBT = 'This is hardly one tooth, and the measures of a crown mean little:';
 const SLICES = 12;
 /** least fill along the best axis, of a piece badly filled along the others too */
 const LEAST_BEST_FILL = 0.75;
@@ -28,23 +29,23 @@ const PIECE_SHARE = 0.15;
 const MOST_OUTLINES = 4;
 const SLICES_WITH_MANY = 4;
 
-/** Why a welded mesh is hardly one tooth, in plain words; null when it may well be one. */
+/** Says why a welded mesh is hardly one tooth, in plain words; null when it may well be one. */
 export function plausibleTooth(welded: TriMesh): string | null {
 	const shape = topology(welded);
 	const pieces = piecesApart(welded, shape);
-	if (pieces > 1) return `It has ${pieces} separate pieces of like size.`;
+	if (pieces > 1) return `${DOUBT} it has ${pieces} separate pieces of like size.`;
 	const fills = fillsAlong(welded);
 	const product = fills.reduce((all, { fill }) => all * fill, 1);
 	const best = Math.max(...fills.map(({ fill }) => fill));
 	const handles = Math.floor(genus(welded, shape));
 	if (handles > MOST_HANDLES && product < LEAST_FILL_WITH_HANDLES) {
-		return `It has ${handles} openings right through it and wide hollows, as a skull or a jaw has.`;
+		return `${DOUBT} it has ${handles} openings right through it and wide hollows, as a skull or a jaw has.`;
 	}
 	if (product < LEAST_FILL || (best < LEAST_BEST_FILL && product < LEAST_FILL_BESIDE)) {
-		return 'It is no compact piece with one axis: most of the space that it spans is empty.';
+		return `${DOUBT} most of the space that it spans is empty.`;
 	}
 	if (fills.some(({ many }) => many >= SLICES_WITH_MANY)) {
-		return 'Cut across, it falls into five or more parts, as a row of teeth does.';
+		return `${DOUBT} cut across, it falls into five or more parts, as a row of teeth does.`;
 	}
 	return null;
 }

@@ -100,7 +100,8 @@ async function readPart(
 	if (packed) {
 		const colour = attributes.COLOR_0 === undefined ? null : entry(accessors, attributes.COLOR_0, 'accessor');
 		const part = await gltfDraco(packed, { position, colour }, view, budget);
-		return finished(part.positions, asTriangles(part.indices, mode), part.colours);
+		// Draco hands out separate triangles, whatever the mode says
+		return finished(part.positions, part.indices, part.colours);
 	}
 	const points = await gltfAccessor(json, attributes.POSITION, view, budget, 'values');
 	let order: Uint32Array;

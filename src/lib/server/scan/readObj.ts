@@ -74,17 +74,18 @@ export function readObj(bytes: Uint8Array): RawMesh {
 			'Its last line is cut off, and it has points that belong to no triangle: a part is missing.',
 		);
 	}
+	const coloured = colours.length > 0 && colours.length === positions.length;
 	return {
 		positions: positions.view(),
 		indices,
-		...(colours.length === positions.length && colours.length > 0
-			? {
-					colours: Uint8Array.from(colours.view(), (value) =>
-						Math.round(255 * Math.min(1, Math.max(0, value))),
-					),
-				}
-			: {}),
+		...(coloured ? { colours: toBytes(colours.view()) } : {}),
 	};
+}
+
+/** Colours as 0 .. 255; most programs write shares of 1, some write 0 .. 255 as they are. */
+function toBytes(values: Float64Array): Uint8Array {
+	const full = values.some((value) => value > 1) ? 1 : 255;
+	return Uint8Array.from(values, (value) => Math.round(Math.min(255, Math.max(0, value * full))));
 }
 
 /** First words of lines that an OBJ may have besides points and faces (the format's usual set). */

@@ -68,8 +68,9 @@ export class Words {
 		return true;
 	}
 
+	/** The present word, at most its first 100 bytes: a damaged file may be one word of millions. */
 	text(): string {
-		return new TextDecoder().decode(this.bytes.subarray(this.from, this.to));
+		return new TextDecoder().decode(this.bytes.subarray(this.from, Math.min(this.to, this.from + 100)));
 	}
 
 	/** The present word as a number; NaN if it is none. */
