@@ -194,6 +194,26 @@ describe('lineDrawingSvg', () => {
 		expect(swings).toBeGreaterThan(100);
 	});
 
+	it('breaks long words where the place is narrow, and leaves them out where they would crowd out the tooth', () => {
+		const long = {
+			side: 'De lado',
+			front: 'Borde delantero',
+			tip: 'Desde la punta',
+			section: 'Corte a media altura',
+		};
+		const narrow = lineDrawingSvg(cone, { width: 190, height: 336, labels: long });
+		expect(narrow).toMatch(
+			/>Corte a <tspan x="[\d.]+" dy="[\d.]+">media altura<\/tspan>|>Corte a media <tspan x="[\d.]+" dy="[\d.]+">altura</,
+		);
+		const box = boundsOf(narrow, 'side', 'outline');
+		expect(box.y1 - box.y0).toBeGreaterThan(90);
+		const wide = lineDrawingSvg(cone, { width: 900, height: 700, labels: long });
+		expect(wide).toContain('>Corte a media altura</text>');
+		const thumb = lineDrawingSvg(cone, { width: 90, height: 120, labels: long });
+		expect(thumb).not.toContain('Corte');
+		expect(boundsOf(thumb, 'side', 'outline').y1 - boundsOf(thumb, 'side', 'outline').y0).toBeGreaterThan(25);
+	});
+
 	it('leaves out what does not fit at all rather than fail', () => {
 		const tiny = lineDrawingSvg(cone, { width: 20, height: 10, labels });
 		expect(tiny).toContain('</svg>');

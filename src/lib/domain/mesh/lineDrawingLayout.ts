@@ -1,14 +1,17 @@
-import type { DrawnViewName } from './drawingAxes';
+import { DRAWN_VIEWS } from './drawingAxes';
 import type { LineDrawing } from './lineDrawing';
 
-export type DrawnPart = DrawnViewName | 'section';
+const PARTS = [...DRAWN_VIEWS, 'section'] as const;
+export type DrawnPart = (typeof PARTS)[number];
 
 export interface LineDrawingSpace {
 	/** px */
 	width: number;
 	height: number;
-	/** height of a line of text under each view, px; 0 for no labels */
-	labelHeight: number;
+	/** height of one line of text, px */
+	lineHeight: number;
+	/** lines of text under each view; 0 for no labels */
+	labelLines: number;
 	/** least width of each part, px, such as its label needs */
 	leastWidth?: Partial<Record<DrawnPart, number>>;
 }
@@ -20,7 +23,7 @@ export interface PlacedPart {
 	y: number;
 	/** middle of the label, px */
 	labelX: number;
-	/** baseline of the label, px */
+	/** baseline of the label's first line, px */
 	labelY: number;
 }
 
@@ -43,8 +46,11 @@ const ARRANGEMENTS: readonly Arrangement[] = [
 	[['side'], ['front'], ['tip'], ['section']],
 ];
 
-const GAP = 22;
+/** Free space between parts: less where there is little. */
+const gapOf = (space: LineDrawingSpace): number => Math.max(10, Math.min(22, space.width / 25));
 const BORDER = 10;
+/** Free space above the scale bar. */
+const BAR_ABOVE = 20;
 /** The scale bar takes at most this share of the width. */
 const BAR = 0.3;
 
@@ -109,7 +115,7 @@ function sizes(
 				width = Math.max(width, (box.max[0] - box.min[0]) * scale, space.leastWidth?.[part] ?? 0);
 				const own = (box.max[1] - box.min[1]) * scale;
 				if (gridded) rows[i] = Math.max(rows[i] ?? 0, own);
-				height += own + space.labelHeight + (i > 0 ? GAP : 0);
+				height += own + labelHeight(space) + (i > 0 ? gapOf(space) : 0);
 			});
 			return { width, height, parts };
 		});
@@ -123,15 +129,18 @@ function extent(
 	scale: number,
 ): { width: number; height: number } {
 	const { columns, rows } = sizes(drawing, arrangement, space, scale);
-	const width = columns.reduce((sum, column) => sum + column.width, GAP * (columns.length - 1));
+	const width = columns.reduce((sum, column) => sum + column.width, gapOf(space) * (columns.length - 1));
 	const height =
 		rows.length > 0
-			? rows.reduce((sum, row) => sum + row + space.labelHeight, GAP * (rows.length - 1))
+			? rows.reduce((sum, row) => sum + row + labelHeight(space), gapOf(space) * (rows.length - 1))
 			: Math.max(0, ...columns.map((column) => column.height));
 	return { width, height };
 }
 
-const barHeight = (space: LineDrawingSpace): number => 24 + (space.labelHeight || 10);
+const barHeight = (space: LineDrawingSpace): number => BAR_ABOVE + space.lineHeight;
+/** Height of the words under a part with the space above them. */
+const labelHeight = (space: LineDrawingSpace): number =>
+	space.labelLines > 0 ? (space.labelLines + 0.3) * space.lineHeight : 0;
 
 function largestScale(drawing: LineDrawing, arrangement: Arrangement, space: LineDrawingSpace): number {
 	const fits = (scale: number): boolean => {
@@ -173,14 +182,16 @@ function place(
 				x: middle - ((box.min[0] + box.max[0]) / 2) * scale,
 				y: y + (row - own) / 2 + box.max[1] * scale,
 				labelX: middle,
-				labelY: y + row + space.labelHeight * 0.85,
+				labelY: y + row + space.lineHeight,
 			});
-			y += row + space.labelHeight + GAP;
+			y += row + labelHeight(space) + gapOf(space);
 		});
-		left += column.width + GAP;
+		left += column.width + gapOf(space);
 	}
 	const length_mm = scale > 0 ? barLength((space.width * BAR) / scale) : 0;
-	const y = top + height + barHeight(space) - (space.labelHeight || 10);
+	const y = top + height + barHeight(space) - space.lineHeight * 0.7;
+	// one order of reading, however they stand
+	parts.sort((a, b) => PARTS.indexOf(a.part) - PARTS.indexOf(b.part));
 	return { pxPerMm: scale, parts, bar: { x: barX, y, length_mm, length_px: length_mm * scale } };
 }
 

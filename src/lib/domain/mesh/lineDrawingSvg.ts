@@ -1,5 +1,5 @@
 import { hatch } from './hatch';
-import { lineDrawingLayout, type DrawnPart } from './lineDrawingLayout';
+import { lineDrawingLayout, type DrawnPart, type LineDrawingLayout } from './lineDrawingLayout';
 import { simplifyLine } from './simplifyLine';
 import { simplifyLoop } from './simplifyLoop';
 import type { DrawnView, LineDrawing } from './lineDrawing';
@@ -16,7 +16,7 @@ export interface LineDrawingSvgOptions {
 	/** name and description for those who cannot see it; without a title the picture is hidden from them */
 	title?: string;
 	desc?: string;
-	/** size of the words, px; default 15 */
+	/** size of the words, px; default 15, in narrow pictures 13 */
 	textSize?: number;
 	/** thickness of the outline, px; the others follow; default 1.9 */
 	weight?: number;
@@ -38,12 +38,15 @@ const WEIGHTS: Readonly<Record<LineKind | 'foldMiddle' | 'hatch' | 'dot' | 'mark
 	mark: 0.5,
 };
 
+const NARROW_px = 320;
 const HATCH_px = 5;
 const MARK_px = 9;
 /** A fold runs out thin over this length. */
 const TAPER_px = 14;
 /** Share of a mean letter's width in its size, for the space that words need. */
 const LETTER = 0.56;
+/** Height of a line of words over their size. */
+const LINE = 1.3;
 /** Coordinates are whole numbers of 1/20 px. */
 const UNIT = 20;
 const FINEST_px = 0.12;
@@ -54,20 +57,14 @@ const FINEST_px = 0.12;
  */
 export function lineDrawingSvg(drawing: LineDrawing, options: LineDrawingSvgOptions): string {
 	const { width, height, labels } = options;
-	const text = options.textSize ?? 15;
+	const text = options.textSize ?? (width < NARROW_px ? 13 : 15);
 	const weight = options.weight ?? 1.9;
 	const scaleText = options.scaleText ?? ((mm: number) => `${mm} mm`);
-	const leastWidth = labels
-		? (Object.fromEntries(
-				Object.entries(labels).map(([part, label]) => [part, label.length * LETTER * text]),
-			) as Record<DrawnPart, number>)
-		: undefined;
-	const { pxPerMm, parts, bar } = lineDrawingLayout(drawing, {
-		width,
-		height,
-		labelHeight: labels ? text * 1.7 : 0,
-		leastWidth,
-	});
+	const lineHeight = text * LINE;
+	const { words, layout } = roomForWords(labels, text, (labelLines, leastWidth) =>
+		lineDrawingLayout(drawing, { width, height, lineHeight, labelLines, leastWidth }),
+	);
+	const { pxPerMm, parts, bar } = layout;
 	const out: string[] = [
 		`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${short(width)} ${short(height)}"`,
 		` width="${short(width)}" height="${short(height)}" fill="none" stroke="currentColor"`,
@@ -95,13 +92,18 @@ export function lineDrawingSvg(drawing: LineDrawing, options: LineDrawingSvgOpti
 			` stroke-width="${short(weight * 0.75)}" stroke-linecap="butt" d="M${x0} ${y - 7}V${y}H${x1}V${y - 7}"/>`,
 		);
 	}
-	if (labels || bar.length_px > 0) {
+	if (words || bar.length_px > 0) {
 		out.push(`<g fill="currentColor" stroke="none" font-size="${short(text)}">`);
-		if (labels) {
-			for (const { part, labelX, labelY } of parts)
-				out.push(
-					`<text x="${short(labelX)}" y="${short(labelY)}" text-anchor="middle">${escaped(labels[part])}</text>`,
-				);
+		for (const { part, labelX, labelY } of words ? parts : []) {
+			const [x, y] = [short(labelX), short(labelY)];
+			const lines = words![part].map(escaped);
+			out.push(
+				`<text x="${x}" y="${y}" text-anchor="middle">`,
+				...lines.map((line, i) =>
+					i === 0 ? line : ` <tspan x="${x}" dy="${short(lineHeight)}">${line}</tspan>`,
+				),
+				'</text>',
+			);
 		}
 		if (bar.length_px > 0) {
 			const [x, y] = [short(bar.x + bar.length_px + text * 0.6), short(bar.y)];
@@ -111,6 +113,48 @@ export function lineDrawingSvg(drawing: LineDrawing, options: LineDrawingSvgOpti
 	}
 	out.push('</svg>');
 	return out.join('');
+}
+
+type Words = Readonly<Record<DrawnPart, readonly string[]>>;
+
+/**
+ * Words on one line each; on two where that lets the drawing be clearly larger; none where they would leave it less
+ * than half its size.
+ */
+function roomForWords(
+	labels: LineDrawingSvgOptions['labels'],
+	textSize: number,
+	layoutFor: (labelLines: number, leastWidth?: Record<DrawnPart, number>) => LineDrawingLayout,
+): { words: Words | null; layout: LineDrawingLayout } {
+	const bare = layoutFor(0);
+	if (!labels) return { words: null, layout: bare };
+	const [one, two] = [1, 2].map((most) => {
+		const entries = Object.entries(labels) as [DrawnPart, string][];
+		const words = Object.fromEntries(
+			entries.map(([part, label]) => [part, most === 1 ? [label] : twoLines(label)]),
+		) as unknown as Words;
+		const least = Object.fromEntries(
+			Object.entries(words).map(([part, lines]) => [
+				part,
+				Math.max(...lines.map((line) => line.length)) * LETTER * textSize,
+			]),
+		) as Record<DrawnPart, number>;
+		const lines = Math.max(...Object.values(words).map((of) => of.length));
+		return { words, layout: layoutFor(lines, least) };
+	});
+	const best = one.layout.pxPerMm >= 0.85 * two.layout.pxPerMm ? one : two;
+	return best.layout.pxPerMm >= 0.5 * bare.pxPerMm ? best : { words: null, layout: bare };
+}
+
+/** Broken at the space that leaves the longer line shortest. */
+function twoLines(label: string): string[] {
+	let best = [label];
+	for (let i = label.indexOf(' '); i > 0; i = label.indexOf(' ', i + 1)) {
+		const halves = [label.slice(0, i), label.slice(i + 1)];
+		const longest = (lines: string[]): number => Math.max(...lines.map((line) => line.length));
+		if (longest(halves) < longest(best)) best = halves;
+	}
+	return best;
 }
 
 /** Turns mm into path data in whole units. */
