@@ -27,10 +27,7 @@ describe('showIn', () => {
 	});
 
 	it('looks edge-on at the saw', () => {
-		const saw = sampleTooth({
-			measures: edgesAt(180),
-			facts: { form: sampleForm({ serrationsPer5mm: 9 }) },
-		});
+		const saw = sampleTooth({ facts: { form: sampleForm({ carinae_deg: [180], serrationsPer5mm: 9 }) } });
 		expect(showIn('serrations', saw, edged(0, 180))).toBe('mesial');
 	});
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { TRAIT_IDS, TRAITS } from '../../../src/lib/domain/compare/traits';
 import { traitsOf } from '../../../src/lib/domain/compare/traitsOf';
-import { ridgesAt, sampleForm, sampleTooth } from './sampleTooth';
+import { edgesAt, ridgesAt, sampleForm, sampleTooth } from './sampleTooth';
 
 describe('traitsOf', () => {
 	it('reads the traits of a measured scan', () => {
@@ -27,7 +27,7 @@ describe('traitsOf', () => {
 		expect(traits.root).toMatchObject({ value: 'resorbed', from: 'record' });
 	});
 
-	it('takes from a model’s form what the mesh leaves open, and only that', () => {
+	it('takes counts and kinds from the form that a model was made from', () => {
 		const form = sampleForm({
 			carinae_deg: [0, 180, 270],
 			serrationsPer5mm: 10,
@@ -35,17 +35,17 @@ describe('traitsOf', () => {
 			section: 'triangular',
 			root: 'open',
 		});
-		const seen = traitsOf(sampleTooth({ facts: { form } }));
-		expect([seen.carinae.value, seen.ridges.value, seen.section.value]).toEqual([2, 'none', 'round']);
-		expect(seen.serrations).toMatchObject({ value: true, from: 'form' });
-		expect(seen.root).toMatchObject({ value: 'open', from: 'form' });
-		const unseen = traitsOf(
-			sampleTooth({ facts: { form }, measures: { carinaCount: null, ridgeCount: null, sections: [] } }),
-		);
-		expect(unseen.carinae).toMatchObject({ value: 3, from: 'form' });
-		expect(unseen.ridges).toMatchObject({ value: 'many', count: 20, from: 'form' });
-		expect(unseen.ridgeSide).toMatchObject({ value: 'lingual', from: 'form' });
-		expect(unseen.section).toMatchObject({ value: 'triangular', from: 'form' });
+		const traits = traitsOf(sampleTooth({ part: 'crown', facts: { form } }));
+		expect(traits.carinae).toMatchObject({ value: 3, from: 'form' });
+		expect(traits.ridges).toMatchObject({ value: 'many', count: 20, from: 'form' });
+		expect(traits.ridgeSide).toMatchObject({ value: 'lingual', from: 'form' });
+		expect(traits.section).toMatchObject({ value: 'triangular', from: 'form' });
+		expect(traits.serrations).toMatchObject({ value: true, from: 'form' });
+		expect(traits.root).toMatchObject({ value: 'open', from: 'form' });
+		expect(traits.slenderness.from).toBe('measured');
+		// where one shape passes into another the form gives none, the mesh does
+		const between = traitsOf(sampleTooth({ facts: { form: sampleForm({ section: null }) } }));
+		expect(between.section).toMatchObject({ value: 'round', from: 'measured' });
 	});
 
 	it('says why it does not know', () => {
@@ -95,6 +95,17 @@ describe('traitsOf', () => {
 		expect(side(every(15, 180, 360))).toBe('lingual');
 		expect(side(every(15, 180, 360), null)).toBe('one-side');
 		expect(side(every(15, 0, 345), null)).toBe('all');
+	});
+
+	it('tells edges along the jaw from edges across it', () => {
+		const side = (angles: number[], labial: '+z' | null = '+z') =>
+			traitsOf(sampleTooth({ measures: edgesAt(...angles), facts: { labial } })).edgeSide;
+		expect(side([10, 170]).value).toBe('along');
+		expect(side([0]).value).toBe('along');
+		expect(side([90, 275]).value).toBe('across');
+		expect(side([0, 180, 270])).toMatchObject({ value: null, unknown: 'several-ways' });
+		expect(side([])).toMatchObject({ value: null, unknown: 'no-edges' });
+		expect(side([0, 180], null)).toMatchObject({ value: null, unknown: 'sides-not-known' });
 	});
 
 	it('counts ridges anywhere up the crown: few under sixteen', () => {

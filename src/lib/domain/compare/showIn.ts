@@ -15,6 +15,7 @@ const EDGE_ORDER: readonly Side[] = ['distal', 'mesial', 'lingual', 'labial'];
 export function showIn(id: TraitId, a: ComparedTooth, b: ComparedTooth): ShowView {
 	switch (id) {
 		case 'carinae':
+		case 'edgeSide':
 			return edgeView(a, b);
 		case 'serrations':
 			return edgeView(...toothed(a, b));

@@ -11,6 +11,7 @@ export const TRAIT_IDS = [
 	'serrations',
 	'section',
 	'slenderness',
+	'edgeSide',
 	'ridges',
 	'roundness',
 	'curvature',
@@ -75,6 +76,8 @@ export const TRAITS: Readonly<Record<TraitId, TraitKind>> = {
 		spread: 0.4,
 		prior: 0.75,
 	},
+	/** where the edges stand: along the jaw (mesial, distal) or across it (labial, lingual) */
+	edgeSide: { kind: 'category', values: ['along', 'across'], near: [], prior: 0.65 },
 	ridges: { kind: 'category', values: ['none', 'few', 'many'], near: [['few', 'many']], prior: 0.7 },
 	roundness: {
 		kind: 'number',
@@ -105,6 +108,8 @@ export type Unknown =
 	| 'worn-flat' // the tip is gone
 	| 'too-low' // a crown too low to have a bend
 	| 'no-edges' // smooth or toothed edges: there are none
+	| 'several-ways' // edges both along and across the jaw
+	| 'sides-not-known' // a scan whose labial side is not marked
 	| 'no-ridges' // no ridges that could stand on a side
 	| 'in-the-jaw'; // the jaw hides the root
 

@@ -1,5 +1,5 @@
 import { crownSurface } from './crownSurface';
-import { edgesOf, ridgesOf } from './crownRelief';
+import { edgesOf, ridgesOf, sideAt } from './crownRelief';
 import { TRAITS, type ComparedTooth, type Trait, type TraitId, type Traits, type Unknown } from './traits';
 
 /** so many ridges or more are many; ours */
@@ -15,8 +15,9 @@ const ROOT_OF_PART: Readonly<Record<ComparedTooth['part'], string | null>> = {
 };
 
 /**
- * Traits of one tooth as plain data. What the mesh shows is taken from its measures; what these leave open is taken
- * from the form if the tooth is a model, then from what the curator wrote; else it is unknown, with the reason.
+ * Traits of one tooth as plain data. Numbers are measured on its mesh. Counts and kinds are those of the form that a model
+ * was made from; of a scan they are measured, or read in what the curator wrote. What none of these says is unknown, with
+ * the reason.
  */
 export function traitsOf(tooth: ComparedTooth): Traits {
 	const { measures, facts } = tooth;
@@ -30,11 +31,11 @@ export function traitsOf(tooth: ComparedTooth): Traits {
 	const traits: Record<TraitId, Trait> = {
 		carinae: made('carinae', edges?.angles_deg.length ?? null, edges?.from ?? 'measured', 'not-measurable'),
 		serrations: serrations(edges?.angles_deg.length ?? null, form?.serrationsPer5mm),
-		section:
-			section === null && form
-				? made('section', form.section, 'form', 'not-measurable')
-				: measured('section', section),
+		section: form?.section
+			? made('section', form.section, 'form', 'not-measurable')
+			: measured('section', section),
 		slenderness: measured('slenderness', measures.crownHeightRatio),
+		edgeSide: edgeSide(tooth),
 		ridges: {
 			...made('ridges', ridges && amount(ridges.count), ridges?.from ?? 'measured', 'not-measurable'),
 			...(ridges ? { count: ridges.count } : {}),
@@ -82,6 +83,17 @@ function made(id: TraitId, value: Trait['value'], from: Trait['from'], why: Unkn
 function serrations(edges: number | null, per5mm: number | undefined): Trait {
 	if (edges === 0) return made('serrations', null, 'form', 'no-edges');
 	return made('serrations', per5mm === undefined ? null : per5mm > 0, 'form', 'not-recorded');
+}
+
+function edgeSide(tooth: ComparedTooth): Trait {
+	const edges = edgesOf(tooth);
+	const from = edges?.from ?? 'measured';
+	if (!edges) return made('edgeSide', null, from, 'not-measurable');
+	if (edges.angles_deg.length === 0) return made('edgeSide', null, from, 'no-edges');
+	if (tooth.facts.labial === null) return made('edgeSide', null, from, 'sides-not-known');
+	const along = edges.angles_deg.map(sideAt).map((side) => side === 'mesial' || side === 'distal');
+	const value = along.every(Boolean) ? 'along' : along.some(Boolean) ? null : 'across';
+	return made('edgeSide', value, from, 'several-ways');
 }
 
 function amount(count: number): string {
