@@ -8,7 +8,7 @@ test.beforeEach(async ({ page }) => {
 });
 
 test('what differs, the most telling first, and shown on the teeth', async ({ page }) => {
-	await page.getByRole('tab', { name: 'What differs?' }).tap();
+	await page.getByRole('tab', { name: 'Tell me' }).tap();
 	const entries = page.locator('#differ-list li');
 	await expect(entries.first()).toBeVisible();
 	const count = await entries.count();
@@ -70,7 +70,7 @@ test('a marked feature turns into view with its name', async ({ page }) => {
 test('the shelf by keyboard: tabs by arrows, their contents by Tab', async ({ page }) => {
 	await page.getByRole('tab', { name: 'The drawer' }).focus();
 	await page.keyboard.press('ArrowDown');
-	await expect(page.getByRole('tab', { name: 'What differs?' })).toBeFocused();
+	await expect(page.getByRole('tab', { name: 'Tell me' })).toBeFocused();
 	await expect(page.locator('#differ-list')).toBeVisible();
 	await page.keyboard.press('ArrowDown');
 	await expect(page.getByRole('tab', { name: 'Look along' })).toHaveAttribute('aria-selected', 'true');
