@@ -1,7 +1,7 @@
 import { defineConfig } from '@playwright/test';
 import { findBrowser } from '../src/scripts/setup.mjs';
 
-const PORT = 4391;
+const PORT = Number(process.env.E2E_PORT ?? 4391);
 const args = [
 	'--no-sandbox',
 	'--disable-quic',
