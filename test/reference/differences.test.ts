@@ -58,7 +58,7 @@ const PAIRS: Pair[] = [
 			['section', 0.711],
 			['root', 0.356],
 		],
-		sentence: 'Cut across half-way up, Tooth 1 would be uneven. Tooth 2 would be thin like a blade.',
+		sentence: 'Cut across half-way up, Tooth 1 is uneven and Tooth 2 is thin like a blade.',
 		alike: ['slenderness', 0.606],
 		alikeSentence: 'Both teeth are about equally slender.',
 	},
