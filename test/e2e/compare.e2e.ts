@@ -9,11 +9,11 @@ test.beforeEach(async ({ page }) => {
 
 test('what differs, the most telling first, and shown on the teeth', async ({ page }) => {
 	await page.getByRole('tab', { name: 'Tell me' }).tap();
-	const entries = page.locator('#differ-list li');
+	const entries = page.locator('.differences ol li');
 	await expect(entries.first()).toBeVisible();
 	const count = await entries.count();
 	expect(count).toBeGreaterThanOrEqual(4);
-	for (const sentence of await page.locator('#differ-list .sentence').allInnerTexts())
+	for (const sentence of await page.locator('.differences .sentence').allInnerTexts())
 		expect(sentence).toMatch(/^[^{}]{12,}\.$/);
 	const before = await pixels(view(page, 1));
 	// some entry is seen in another view than the one shown now
@@ -71,7 +71,7 @@ test('the shelf by keyboard: tabs by arrows, their contents by Tab', async ({ pa
 	await page.getByRole('tab', { name: 'The drawer' }).focus();
 	await page.keyboard.press('ArrowDown');
 	await expect(page.getByRole('tab', { name: 'Tell me' })).toBeFocused();
-	await expect(page.locator('#differ-list')).toBeVisible();
+	await expect(page.locator('.differences ol')).toBeVisible();
 	await page.keyboard.press('ArrowDown');
 	await expect(page.getByRole('tab', { name: 'Look along' })).toHaveAttribute('aria-selected', 'true');
 	await page.keyboard.press('Tab');
