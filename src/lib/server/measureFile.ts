@@ -3,16 +3,13 @@ import { basename, dirname, join } from 'node:path';
 import { readYaml } from '../content/readYaml';
 import { scanSchema } from '../content/schemas';
 import type { CrownMarks, CrownMeasures } from '../domain/measure/crownMeasures';
-import { measureCrown } from '../domain/measure/measureCrown';
 import { lineDrawing } from '../domain/mesh/lineDrawing';
 import { lineDrawingSvg } from '../domain/mesh/lineDrawingSvg';
-import type { TriMesh } from '../domain/mesh/triMesh';
-import { weld } from '../domain/mesh/weld';
 import { vec3, type Vec3 } from '../domain/vec3';
+import { measureScan, type MeasuredScan } from './prepare/measureScan';
 import { turnToToothFrame } from './prepare/turnToToothFrame';
 import { LIMITS } from './scan/limits';
-import { plausibleTooth } from './scan/plausibleTooth';
-import { readScan, scanFormat, type Scan, type ScanFormat, type ScanUnits } from './scan/readScan';
+import { readScan, scanFormat, type ScanFormat, type ScanUnits } from './scan/readScan';
 
 export interface MeasureError {
 	code: string;
@@ -59,15 +56,19 @@ export async function measureFile(
 	if ('code' in scan) return failed(scan);
 	if (!scan.ok) return failed(scan.problem);
 	try {
-		const { measures, mesh } = await measured(scan.value, path);
-		if ('code' in measures) return failed({ code: measures.code, message: measures.message, remedy: REMEDY });
+		const measured = measureScan(scan.value, await marksBeside(path));
+		if (!measured.ok) {
+			const { code, message } = measured.problem;
+			return failed({ code, message, remedy: REMEDY });
+		}
+		const { measures } = measured.value;
 		if (standard && units && units !== 'm') {
 			measures.warnings.unshift({
 				code: 'unit-by-standard',
 				message: `${format.toUpperCase()} files are in metres by their standard: --units ${units} was not used for this one.`,
 			});
 		}
-		const svg = draw ? drawing(mesh, measures, basename(file)) : null;
+		const svg = draw ? drawing(measured.value, basename(file)) : null;
 		return { result: { ...facts, ...finite(inFileFrame(measures, scan.value.origin_mm)) }, svg };
 	} catch (cause) {
 		return failed(unforeseen(cause));
@@ -77,36 +78,17 @@ export async function measureFile(
 const REMEDY =
 	'Check that the file holds one tooth with its crown, and nothing else, and that its unit is right.';
 
-async function measured(
-	{ mesh: found, origin_mm, warnings }: Scan,
-	path: string,
-): Promise<{ measures: CrownMeasures | Pick<MeasureError, 'code' | 'message'>; mesh: TriMesh }> {
-	const marks = await marksBeside(path, origin_mm);
-	const mesh = weld(found);
-	const result = measureCrown(mesh, marks ? { marks } : {});
-	if (!result.ok) return { measures: result.problem, mesh };
-	const doubt = marks ? null : plausibleTooth(mesh);
-	const before: { code: string; message: string }[] = warnings.filter(
-		({ code }) => !result.value.warnings.some((warning) => warning.code === code),
-	);
-	if (doubt) {
-		before.unshift({ code: 'not-one-tooth', message: doubt });
-	}
-	return { measures: { ...result.value, warnings: [...before, ...result.value.warnings] }, mesh };
-}
-
-/** Marks of the crown from the specimen.yaml beside a scan, when it is about this file; null for none. */
-async function marksBeside(path: string, origin: Vec3): Promise<CrownMarks | null> {
+/** Marks of the crown, in the file's own frame, from the specimen.yaml beside a scan, when it is about this file. */
+async function marksBeside(path: string): Promise<CrownMarks | undefined> {
 	const text = await readFile(join(dirname(path), 'specimen.yaml'), 'utf8').catch(() => null);
 	const value = text === null ? null : (readYaml(text).value as { shape?: { scan?: unknown } } | null);
 	const scan = scanSchema.safeParse(value?.shape?.scan);
-	if (!scan.success || !scan.data.crown || scan.data.file !== basename(path)) return null;
+	if (!scan.success || !scan.data.crown || scan.data.file !== basename(path)) return undefined;
 	const { apex_mm, baseMesial_mm, baseDistal_mm, labial } = scan.data.crown;
-	const moved = (point: Vec3): Vec3 => vec3.subtract(point, origin);
 	return {
-		apex: moved(apex_mm),
-		baseMesial: moved(baseMesial_mm),
-		baseDistal: moved(baseDistal_mm),
+		apex: apex_mm,
+		baseMesial: baseMesial_mm,
+		baseDistal: baseDistal_mm,
 		...(labial ? { labial } : {}),
 	};
 }
@@ -134,10 +116,12 @@ function finite(measures: CrownMeasures): CrownMeasures {
 	return { ...(out as unknown as CrownMeasures), warnings };
 }
 
-function drawing(mesh: TriMesh, measures: CrownMeasures, title: string): string {
-	const turned = turnToToothFrame(mesh, measures);
+function drawing({ mesh, measures, marks }: MeasuredScan, title: string): string {
+	const { labial, ...turned } = turnToToothFrame(mesh, measures, marks);
+	const { axialHeight_mm } = turned.measures;
 	const [width, height] = DRAWING_PX;
-	return lineDrawingSvg(lineDrawing(turned.mesh, turned.measures), { width, height, title });
+	const facts = { axialHeight_mm, ...(labial ? { labial } : {}) };
+	return lineDrawingSvg(lineDrawing(turned.mesh, facts), { width, height, title });
 }
 
 async function fileBytes(path: string): Promise<Uint8Array | MeasureError> {

@@ -10,7 +10,7 @@ import { glb, gltfDocument } from './gltfWriters';
 import { asPolygons, obj, ply, stlBinary, text } from './writers';
 
 const ROOT = path.resolve(__dirname, '../../..');
-const cone = ellipticCone(5, 4, [1, 24, 0], 160, 140);
+const cone = ellipticCone(5, 4, [1, 24, 0], 120, 60);
 let folder = '';
 
 beforeAll(async () => {
@@ -177,11 +177,9 @@ describe('npm run measure', () => {
 	});
 
 	it('ends with 2 and prints no result when it is called wrongly', () => {
-		for (const args of [[], ['--json'], ['tooth.stl', '--units', 'feet'], ['tooth.stl', '--wide']]) {
-			const { status, stdout, stderr } = run(...args);
-			expect([status, stdout]).toEqual([2, '']);
-			expect(stderr).toMatch(/^Usage: npm run measure -- FILE\.\.\. /m);
-		}
+		const { status, stdout, stderr } = run('tooth.stl', '--json', '--wide');
+		expect([status, stdout]).toEqual([2, '']);
+		expect(stderr).toMatch(/^Usage: npm run measure -- FILE\.\.\. /m);
 	});
 
 	it('says what is hardly one tooth', () => {
