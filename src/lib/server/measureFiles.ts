@@ -54,14 +54,23 @@ export function drawingNames(files: readonly string[]): string[] {
 	});
 }
 
-async function main(args: readonly string[]): Promise<number> {
+/** Where the command writes: results to `out`, words on how to call it to `err`. */
+export interface Streams {
+	out: (text: string) => void;
+	err: (text: string) => void;
+}
+
+/** The whole command; relative names are meant from the folder `from`. Gives the exit code. */
+export async function measureFiles(
+	args: readonly string[],
+	from: string,
+	{ out, err }: Streams,
+): Promise<number> {
 	const request = readArguments(args);
 	if (typeof request === 'string') {
-		console.error(`${request}\n${USAGE}`);
+		err(`${request}\n${USAGE}`);
 		return 2;
 	}
-	// npm changes to the project's folder; a relative name is meant from where the command was typed
-	const from = process.env.MEASURE_FROM ?? process.cwd();
 	const folder = request.svg === undefined ? null : resolve(from, request.svg);
 	if (folder) {
 		const made = await mkdir(folder, { recursive: true }).then(
@@ -69,7 +78,7 @@ async function main(args: readonly string[]): Promise<number> {
 			() => false,
 		);
 		if (!made) {
-			console.error(`The folder ${folder} cannot be made.\n${USAGE}`);
+			err(`The folder ${folder} cannot be made.\n${USAGE}`);
 			return 2;
 		}
 	}
@@ -80,11 +89,16 @@ async function main(args: readonly string[]): Promise<number> {
 		results.push(result);
 		if (folder && svg !== null) await writeFile(join(folder, names[i]), svg);
 	}
-	console.log(request.json ? JSON.stringify(results, null, '\t') : measureReport(results));
+	out(request.json ? JSON.stringify(results, null, '\t') : measureReport(results));
 	return results.some((result) => 'error' in result) ? 1 : 0;
 }
 
 if (process.argv[1] && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {
 	// output to a pipe must be written out before the end, so no process.exit
-	process.exitCode = await main(process.argv.slice(2));
+	// npm changes to the project's folder; a relative name is meant from where the command was typed
+	const from = process.env.MEASURE_FROM ?? process.cwd();
+	process.exitCode = await measureFiles(process.argv.slice(2), from, {
+		out: console.log,
+		err: console.error,
+	});
 }

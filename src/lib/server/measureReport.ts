@@ -75,7 +75,9 @@ function shown(value: unknown, unit: string): string {
 /** Four digits that count; counts as they are. */
 function number(value: number, unit: string): string {
 	if (unit === '' && Number.isInteger(value)) return String(value);
-	const places = Math.max(0, Math.min(4, 3 - Math.floor(Math.log10(Math.abs(value)))));
+	const size = Math.abs(value);
+	if (size > 0 && (size < 1e-3 || size >= 1e7)) return value.toPrecision(4);
+	const places = Math.max(0, Math.min(4, 3 - Math.floor(Math.log10(size))));
 	return value.toFixed(places);
 }
 

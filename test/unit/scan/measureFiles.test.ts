@@ -3,7 +3,7 @@ import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { drawingNames, readArguments } from '../../../src/lib/server/measureFiles';
+import { drawingNames, measureFiles, readArguments } from '../../../src/lib/server/measureFiles';
 import { measureReport } from '../../../src/lib/server/measureReport';
 import { ellipticCone, torus } from '../mesh/shapes';
 import { glb, gltfDocument } from './gltfWriters';
@@ -37,18 +37,21 @@ beforeAll(async () => {
 
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
-/** Runs the command as npm does, from the folder of the scans. */
-function run(...args: string[]) {
-	const { status, stdout, stderr } = spawnSync(
-		process.execPath,
-		[path.join(ROOT, 'src/scripts/measure.mjs'), ...args],
-		{
-			cwd: folder,
-			env: { ...process.env, INIT_CWD: folder },
-			encoding: 'utf8',
-		},
-	);
-	return { status, stdout, stderr };
+/** Runs the command within this process, from the folder of the scans. */
+async function run(...args: string[]): Promise<{ status: number; stdout: string; stderr: string }> {
+	const [out, err]: string[][] = [[], []];
+	const streams = { out: (text: string) => void out.push(text), err: (text: string) => void err.push(text) };
+	const status = await measureFiles(args, folder, streams);
+	return { status, stdout: out.join('\n'), stderr: err.join('\n') };
+}
+
+/** Runs the command as npm does. */
+function runScript(...args: string[]) {
+	return spawnSync(process.execPath, [path.join(ROOT, 'src/scripts/measure.mjs'), ...args], {
+		cwd: ROOT,
+		env: { ...process.env, INIT_CWD: folder },
+		encoding: 'utf8',
+	});
 }
 
 type Entry = Record<string, unknown> & {
@@ -92,8 +95,8 @@ describe('drawingNames', () => {
 });
 
 describe('npm run measure', () => {
-	it('prints one entry per file in the order given, the same cone from every format, and ends with 0', () => {
-		const { status, stdout } = run(
+	it('prints one entry per file in the order given, the same cone from every format, and ends with 0', async () => {
+		const { status, stdout } = await run(
 			'tooth.ply',
 			'tooth.stl',
 			'tooth.glb',
@@ -136,8 +139,8 @@ describe('npm run measure', () => {
 		]);
 	});
 
-	it('measures the others and ends with 1 when a file cannot be read', () => {
-		const { status, stdout } = run(
+	it('measures the others and ends with 1 when a file cannot be read', async () => {
+		const { status, stdout } = await run(
 			'broken.stl',
 			'tooth.stl',
 			'gone.stl',
@@ -162,8 +165,8 @@ describe('npm run measure', () => {
 		expect(found[1].triangles).toBe(cone.indices.length / 3);
 	});
 
-	it('never guesses a unit', () => {
-		const { status, stdout } = run('tooth.stl', 'tooth.glb', '--json');
+	it('never guesses a unit', async () => {
+		const { status, stdout } = await run('tooth.stl', 'tooth.glb', '--json');
 		expect(status).toBe(1);
 		const [stl, glbEntry] = entries(stdout);
 		expect(stl).toMatchObject({
@@ -176,25 +179,35 @@ describe('npm run measure', () => {
 		expect(glbEntry).toMatchObject({ units: 'm' });
 	});
 
-	it('ends with 2 and prints no result when it is called wrongly', () => {
-		const { status, stdout, stderr } = run('tooth.stl', '--json', '--wide');
+	it('ends with 2 and prints no result when it is called wrongly', async () => {
+		const { status, stdout, stderr } = await run('tooth.stl', '--json', '--wide');
 		expect([status, stdout]).toEqual([2, '']);
 		expect(stderr).toMatch(/^Usage: npm run measure -- FILE\.\.\. /m);
 	});
 
-	it('says what is hardly one tooth', () => {
-		const { stdout } = run('rings.stl', '--units', 'mm', '--json');
+	it('is run by the script with nothing but JSON on standard output, from where it was typed', () => {
+		const mixed = runScript('tooth.stl', 'broken.stl', '--units', 'mm', '--json');
+		expect(mixed.status).toBe(1);
+		expect(entries(mixed.stdout).map(({ file, error }) => [file, error?.code])).toEqual([
+			['tooth.stl', undefined],
+			['broken.stl', 'truncated'],
+		]);
+		expect(runScript('--json')).toMatchObject({ status: 2, stdout: '' });
+	});
+
+	it('says what is hardly one tooth', async () => {
+		const { stdout } = await run('rings.stl', '--units', 'mm', '--json');
 		expect(entries(stdout)[0].warnings![0].code).toBe('not-one-tooth');
 	});
 
-	it('measures the crown that specimen.yaml marks', () => {
-		const [entry] = entries(run('specimen/scan.stl', '--units', 'mm', '--json').stdout);
+	it('measures the crown that specimen.yaml marks', async () => {
+		const [entry] = entries((await run('specimen/scan.stl', '--units', 'mm', '--json')).stdout);
 		expect(entry).toMatchObject({ apex: [1, 24, 0], baseMesial: [-4.5, 12, 0], baseDistal: [3, 12, 0] });
 		expect(entry.crownBaseLength_mm).toBeCloseTo(7.5, 6);
 	});
 
 	it('writes for reading, and draws', async () => {
-		const { status, stdout } = run('tooth.stl', 'broken.stl', '--units', 'mm', '--svg', 'drawings');
+		const { status, stdout } = await run('tooth.stl', 'broken.stl', '--units', 'mm', '--svg', 'drawings');
 		expect(status).toBe(1);
 		expect(stdout).toMatch(/^tooth\.stl {2}STL {2}read in mm$/m);
 		expect(stdout).toMatch(/^ {2}Axial height +24\.00 mm$/m);
