@@ -130,6 +130,11 @@ describe('traitsOf', () => {
 		expect(scan.wear.value).toBeLessThan(20 / 300);
 		const areas = { enamel: 70, carina: 10, ridge: 0, facet: 20, dentine: 0, root: 500, pit: 9, pulp: 90 };
 		expect(traitsOf(sampleTooth({ facts: { regionAreas_mm2: areas } })).wear.value).toBeCloseTo(0.2, 12);
+		const rough = { warnings: [{ code: 'facets-under-noise', message: '' }] };
+		expect(traitsOf(sampleTooth({ measures: rough })).wear).toMatchObject({
+			value: null,
+			unknown: 'not-measurable',
+		});
 	});
 
 	it('takes a pit that is marked on a jaw piece’s tooth for a resorbed root', () => {

@@ -107,11 +107,12 @@ function root({ facts, part, features }: ComparedTooth): Trait {
 	return made('root', pit ? 'resorbed' : byPart, 'record', 'in-the-jaw');
 }
 
-/** Share of the crown's outer surface that wear has cut flat, 0 .. 1. */
+/** Share of the crown's outer surface that wear has cut flat, 0 .. 1; null where the mesh is too rough to tell. */
 function wear({ measures, facts }: ComparedTooth): number | null {
 	const whole = crownSurface(measures, facts);
-	if (whole === null) return null;
-	const worn =
-		facts.regionAreas_mm2?.facet ?? measures.facets.reduce((sum, { area_mm2 }) => sum + area_mm2, 0);
+	const regions = facts.regionAreas_mm2;
+	const tooRough = !regions && measures.warnings.some(({ code }) => code === 'facets-under-noise');
+	if (whole === null || tooRough) return null;
+	const worn = regions ? regions.facet : measures.facets.reduce((sum, { area_mm2 }) => sum + area_mm2, 0);
 	return Math.min(1, worn / whole);
 }
