@@ -40,14 +40,16 @@ export function smoothRound(values: Float64Array, sigma: number): Float64Array {
 	);
 	const sum = kernel.reduce((a, b) => a + b);
 	const n = values.length;
-	const padded = new Float64Array(n + 2 * reach);
-	for (let i = 0; i < padded.length; i++)
-		padded[i] = values[(i - reach + n * (1 + Math.ceil(reach / n))) % n];
 	const out = new Float64Array(n);
 	for (let i = 0; i < n; i++) {
-		let s = 0;
-		for (let k = 0; k < kernel.length; k++) s += padded[i + k] * kernel[k];
-		out[i] = s / sum;
+		let total = 0;
+		let at = i - reach;
+		while (at < 0) at += n;
+		for (let k = 0; k < kernel.length; k++) {
+			total += values[at] * kernel[k];
+			if (++at === n) at = 0;
+		}
+		out[i] = total / sum;
 	}
 	return out;
 }
@@ -83,7 +85,7 @@ export function crests(logRadius: Float64Array, leastHollow_deg: number): Crest[
 	const found: Crest[] = [];
 	/** where raised crests stand, a little more */
 	const spans: { low: number; high: number }[] = [];
-	const turns = turningPoints(heading, leastHollow_deg);
+	const turns = turningPoints(tangent, leastHollow_deg);
 	for (let k = 1; k + 2 < turns.length; k++) {
 		if (turns[k].top || !turns[k + 1].top) continue;
 		const low = turns[k].at;
@@ -107,9 +109,9 @@ export function crests(logRadius: Float64Array, leastHollow_deg: number): Crest[
 			prominence: top.height,
 		});
 	}
-	const broad = smoothRound(logRadius, BROAD);
 	for (let i = n; i < 2 * n; i++) {
-		const here = turning(i);
+		const here =
+			tangent[(i + HALF_WINDOW) % n] - tangent[(i - HALF_WINDOW) % n] + 2 * HALF_WINDOW * STEP * DEG;
 		if (here < LEAST_CORNER_DEG || !isGreatest(turning, i)) continue;
 		if (spans.some(({ low, high }) => wrap(i - low) <= high - low)) continue;
 		found.push({
@@ -119,7 +121,7 @@ export function crests(logRadius: Float64Array, leastHollow_deg: number): Crest[
 			excess_deg: 0,
 			width_deg: 0,
 			between: null,
-			prominence: logRadius[i - n] - broad[i - n],
+			prominence: logRadius[i - n] - broadly(logRadius, i - n),
 		});
 	}
 	return found;
@@ -129,6 +131,19 @@ export function crests(logRadius: Float64Array, leastHollow_deg: number): Crest[
 export const apart = (a_deg: number, b_deg: number): number =>
 	Math.abs(((((a_deg - b_deg) % 360) + 540) % 360) - 180);
 
+/** The outline smoothed broadly, at one place. */
+function broadly(logRadius: Float64Array, at: number): number {
+	const n = DIRECTIONS;
+	let sum = 0;
+	let weights = 0;
+	for (let j = -3 * BROAD; j <= 3 * BROAD; j += 2) {
+		const weight = Math.exp(-0.5 * (j / BROAD) ** 2);
+		weights += weight;
+		sum += weight * logRadius[(at + j + n) % n];
+	}
+	return sum / weights;
+}
+
 function isGreatest(turning: (i: number) => number, i: number): boolean {
 	const here = turning(i);
 	for (let j = 1; j <= APART; j++) if (turning(i - j) >= here || turning(i + j) > here) return false;
@@ -136,12 +151,12 @@ function isGreatest(turning: (i: number) => number, i: number): boolean {
 }
 
 /** Where the heading turns back by `least` degrees or more, over three turns round: lows and tops in order. */
-function turningPoints(heading: (i: number) => number, least: number): { at: number; top: boolean }[] {
+function turningPoints(tangent: Float64Array, least: number): { at: number; top: boolean }[] {
 	const found: { at: number; top: boolean }[] = [];
 	let rising = true;
 	let best = 0;
 	for (let i = 1; i < 3 * DIRECTIONS; i++) {
-		const gain = heading(i) - heading(best);
+		const gain = tangent[i % DIRECTIONS] - tangent[best % DIRECTIONS] + (i - best) * STEP * DEG;
 		if (rising ? gain >= 0 : gain <= 0) best = i;
 		else if (Math.abs(gain) > least) {
 			found.push({ at: best, top: rising });

@@ -1,5 +1,8 @@
 import { crests, smoothRound, tangents } from './crests';
 import type { CrownLine, MeasureWarning } from './crownMeasures';
+import type { PlaneFrame } from '../mesh/section';
+import { vec3, type Vec3 } from '../vec3';
+import type { FoundFacet } from './wornFacets';
 import { HIGHEST, LEVELS, LOWEST, type OutlineStack } from './outlineStack';
 import { thirdHarmonic } from './outlineShape';
 import { median } from './median';
@@ -30,6 +33,18 @@ export const LINE_LIMITS = {
 	noise_deg: 2.5,
 } as const;
 
+/** What the lines of a crown are told with. */
+export interface LineOptions {
+	/** of the crown's base */
+	frame: PlaneFrame;
+	/** +1 where v of the frame looks to labial, -1 where it looks to lingual */
+	labialSide: 1 | -1;
+	/** axial height, mm */
+	height: number;
+	/** the border of a facet is sharp, but no edge of the crown */
+	facets: readonly FoundFacet[];
+}
+
 export interface FoundLines {
 	ridgeCount: number | null;
 	ridges: CrownLine[];
@@ -46,16 +61,19 @@ const SMOOTH_ROUND = { least: 1.2, most: 2.2, perPoint: 600, noisy: [3.2, 4.6] }
 const AGAIN = 1.35;
 /** Highest level at which serrations are looked for. */
 const ROUGH_UP_TO = 0.55;
+/** A crest nearer than this to a facet, over the crown's height, is its border. */
+const FACET_BORDER = 0.02;
 /** Fewest levels with an outline. */
 const FEWEST_LEVELS = 70;
 
 /**
  * Ridges and sharp edges of a crown: the crests of all its sections (crests.ts), joined over the height (trackLines.ts)
  * and told apart (sortLines.ts). Convex sections have no ridges, whatever their kind, for they have no hollows.
- *
- * @param labialSide +1 where v of the frame looks to labial, -1 where it looks to lingual
  */
-export function crownLines({ at, outlines }: OutlineStack, labialSide: 1 | -1): FoundLines {
+export function crownLines(
+	{ at, outlines }: OutlineStack,
+	options: LineOptions,
+): FoundLines & { noise_deg: number } {
 	const middle = outlines[Math.round(((0.5 - LOWEST) / (HIGHEST - LOWEST)) * (LEVELS - 1))];
 	const present = outlines.filter((outline) => outline !== null).length;
 	if (!middle || present < FEWEST_LEVELS || middle.points < LINE_LIMITS.outlinePoints) {
@@ -72,6 +90,7 @@ export function crownLines({ at, outlines }: OutlineStack, labialSide: 1 | -1): 
 	);
 	const smoothings = [finest, ...SMOOTH_ROUND.noisy];
 	const cornered = thirdHarmonic(middle) > LINE_LIMITS.corneredA3;
+	const facetAtMiddle = options.facets.some((facet) => facet.from < 0.5 && facet.to > 0.5);
 	const usual = usualJumps(raw, even);
 	const look = (sigma: number): FoundLines & { noise: number } => {
 		const rows = even.map((row) => smoothRound(row, sigma));
@@ -79,15 +98,19 @@ export function crownLines({ at, outlines }: OutlineStack, labialSide: 1 | -1): 
 		const hollow = Math.max(LINE_LIMITS.hollow_deg, LINE_LIMITS.hollowOverNoise * noise);
 		const lines = trackLines(rows.map((row) => crests(row, hollow)));
 		const values = lines.map((line) => ({
-			...valuesOf(line, at, outlines, labialSide),
+			...valuesOf(line, at, outlines, options),
 			rough: roughness(line, at, raw, even, usual),
 		}));
-		return { ...sortLines(values, { noise_deg: noise, points: middle.points, cornered }), noise };
+		return {
+			...sortLines(values, { noise_deg: noise, points: middle.points, cornered, facetAtMiddle }),
+			noise,
+		};
 	};
 	for (const sigma of smoothings) {
 		const { noise, ...found } = look(sigma);
 		const clear = noise * LINE_LIMITS.hollowOverNoise <= LINE_LIMITS.hollow_deg * 1.5;
-		if (clear || sigma === smoothings[smoothings.length - 1]) return agreed(found, look(sigma * AGAIN));
+		if (clear || sigma === smoothings[smoothings.length - 1])
+			return { ...agreed(found, look(sigma * AGAIN)), noise_deg: noise };
 	}
 	throw new RangeError('no smoothing to look with');
 }
@@ -111,7 +134,8 @@ function agreed(first: FoundLines, second: FoundLines): FoundLines {
 	};
 }
 
-const untold = (code: string, message: string): FoundLines => ({
+const untold = (code: string, message: string): FoundLines & { noise_deg: number } => ({
+	noise_deg: 0,
 	ridgeCount: null,
 	ridges: [],
 	carinaCount: null,
@@ -167,11 +191,16 @@ function usualJumps(raw: readonly (Float64Array | null)[], even: readonly Float6
 	});
 }
 
+function liesOn({ middle, normal, reach_mm }: FoundFacet, point: Vec3, within_mm: number): boolean {
+	const off = vec3.subtract(point, middle);
+	return Math.abs(vec3.dot(off, normal)) < within_mm && vec3.norm(off) < reach_mm + within_mm;
+}
+
 function valuesOf(
 	{ levels, crests: found }: Line,
 	at: Float64Array,
 	outlines: OutlineStack['outlines'],
-	labialSide: 1 | -1,
+	{ frame, labialSide, height, facets }: LineOptions,
 ): Omit<LineValues, 'rough'> {
 	const places = levels.map((level, i) => {
 		const crest = found[i];
@@ -188,8 +217,15 @@ function valuesOf(
 		const x = ((yy * c - xy * s) * radius) / det;
 		const y = ((xx * s - xy * c) * radius) / det;
 		const [mx, my] = outline.middle;
-		const angle_deg =
-			(Math.atan2(labialSide * (outline.centre[1] + y - my), outline.centre[0] + x - mx) * 180) / Math.PI;
+		const [u, v] = [outline.centre[0] + x, outline.centre[1] + y];
+		if (facets.length > 0) {
+			const point = [frame.u, frame.v, frame.normal].reduce(
+				(sum, axis, j) => vec3.add(sum, vec3.scale(axis, [u, v, at[level] * height][j])),
+				frame.origin,
+			);
+			if (facets.some((facet) => liesOn(facet, point, FACET_BORDER * height))) return null;
+		}
+		const angle_deg = (Math.atan2(labialSide * (v - my), u - mx) * 180) / Math.PI;
 		return {
 			level,
 			at: at[level],

@@ -15,8 +15,8 @@ export interface FoundBase {
 	frame: PlaneFrame;
 	/** outline of the flat end in the frame, convex, x, y pairs; null when the piece has no flat end */
 	outline: Float64Array | null;
-	/** cut = flat closed end, rim = flat opening, end = no flat end: the blunt end of the whole piece */
-	kind: 'cut' | 'rim' | 'end';
+	/** cut = flat closed end, rim = flat opening, broken = rough closed end, end = none of them: the blunt end of the whole piece */
+	kind: 'cut' | 'rim' | 'broken' | 'end';
 }
 
 interface Candidate {
@@ -35,10 +35,19 @@ const LEAST_VARIANCE = 0.2;
 const MOST_OF_IT = 0.6;
 /** least share of its convex outline that a flat end must fill: the rim round a wide pulp opening is thin */
 const LEAST_FILLED = 0.08;
-/** share of the longest extent that a flat end may depart from its plane */
-const FLAT = 0.004;
-/** squared cosine of the angle within which a triangle faces along a flat end (20 degrees: noise tilts small ones) */
-const COS2_FACING = 0.883;
+/** How flat an end is that is looked for: first a clean one, then a rough break. */
+interface Flatness {
+	/** share of the longest extent that it may depart from its plane */
+	flat: number;
+	/** squared cosine of the angle within which its triangles face along it */
+	cos2Facing: number;
+	/** share of the longest extent within which its triangles are looked for at first */
+	within: number;
+}
+/** 20 degrees: noise tilts small triangles */
+const CLEAN: Flatness = { flat: 0.004, cos2Facing: 0.883, within: 0.02 };
+/** 60 degrees */
+const ROUGH: Flatness = { flat: 0.015, cos2Facing: 0.25, within: 0.05 };
 /** triangles that are enough to find the end of the piece; its plane is then fitted to all of them */
 const ENOUGH_TRIANGLES = 8_000;
 /** at most this many directions are tried */
@@ -55,23 +64,25 @@ export function findBase(mesh: TriMesh, topology: Topology): FoundBase | null {
 	if (!(size > 0)) return null;
 	const rough = sampleTriangles(mesh, ENOUGH_TRIANGLES);
 	const least = rough === mesh ? 0 : surfaceArea(mesh) / ENOUGH_TRIANGLES;
-	const scene: Scene = { mesh: rough, normals: faceNormals(rough), axes, size, least };
-	let best: Candidate | null = null;
-	for (const candidate of [...cutEnds(scene), ...rims(scene, mesh, topology)]) {
-		if (!best || candidate.score > best.score) best = candidate;
+	const scene: Scene = { mesh: rough, normals: faceNormals(rough), axes, size, least, ...CLEAN };
+	const bestOf = (candidates: Candidate[]): Candidate | null =>
+		candidates.reduce<Candidate | null>((a, b) => (a && a.score >= b.score ? a : b), null);
+	let best = bestOf([...cutEnds(scene), ...rims(scene, mesh, topology)]);
+	if (!best) {
+		const broken = bestOf(cutEnds({ ...scene, ...ROUGH }));
+		return broken ? { frame: broken.frame, outline: broken.outline, kind: 'broken' } : bluntEnd(mesh, axes);
 	}
-	if (!best) return bluntEnd(mesh, axes);
 	if (best.kind === 'cut' && rough !== mesh) {
-		const full: Scene = { mesh, normals: faceNormals(mesh), axes, size, least: 0 };
+		const full: Scene = { mesh, normals: faceNormals(mesh), axes, size, least: 0, ...CLEAN };
 		const { origin, normal } = best.frame;
 		const outward = vec3.scale(normal, -1);
-		best = flatFace(full, outward, vec3.dot(origin, outward), size * FLAT * 1.5) ?? best;
+		best = flatFace(full, outward, vec3.dot(origin, outward), size * CLEAN.flat * 1.5) ?? best;
 	}
 	return { frame: best.frame, outline: best.outline, kind: best.kind };
 }
 
 /** What the search looks at: the mesh or an even sample of its triangles. */
-interface Scene {
+interface Scene extends Flatness {
 	mesh: TriMesh;
 	/** normal times area per triangle */
 	normals: Float64Array;
@@ -174,7 +185,7 @@ function cellOf(x: number, y: number, z: number): number {
 }
 
 function cutEnds(scene: Scene): Candidate[] {
-	const { normals, axes, mesh, size } = scene;
+	const { normals, axes, mesh, size, within } = scene;
 	const bins = new Float64Array(GRID * GRID);
 	let total = 0;
 	for (let k = 0; k < normals.length; k += 3) {
@@ -221,7 +232,7 @@ function cutEnds(scene: Scene): Candidate[] {
 		}
 		for (const outward of [d, vec3.scale(d, -1)]) {
 			const level = extentAlong(mesh, outward).high;
-			const candidate = flatFace(scene, outward, level, size * 0.02);
+			const candidate = flatFace(scene, outward, level, size * within);
 			if (candidate) found.push(candidate);
 		}
 	}
@@ -230,7 +241,7 @@ function cutEnds(scene: Scene): Candidate[] {
 
 /** The flat face that has the whole mesh below it, near a given plane; null when there is none worth the name. */
 function flatFace(scene: Scene, from: Vec3, fromLevel: number, within: number): Candidate | null {
-	const { size, mesh } = scene;
+	const { size, mesh, flat } = scene;
 	let outward = from;
 	let level = fromLevel;
 	let tolerance = within;
@@ -242,11 +253,11 @@ function flatFace(scene: Scene, from: Vec3, fromLevel: number, within: number): 
 		level = vec3.dot(plane.point, outward);
 		if (vec3.dot(outward, from) < 0.9) return null;
 		// the next rounds keep to the face itself: walls that meet it at a low angle drop out
-		tolerance = Math.min(size * FLAT, Math.max(plane.rms * 3, size * 1e-5));
+		tolerance = Math.min(size * flat, Math.max(plane.rms * 3, size * 1e-5));
 	}
-	if (extentAlong(mesh, outward).high - level > size * FLAT * 1.5) return null;
-	const wide = facesNear(scene, outward, level, size * FLAT * 2);
-	const narrow = facesNear(scene, outward, level, size * FLAT * 0.5);
+	if (extentAlong(mesh, outward).high - level > size * flat * 1.5) return null;
+	const wide = facesNear(scene, outward, level, size * flat * 2);
+	const narrow = facesNear(scene, outward, level, size * flat * 0.5);
 	// a flat face is all there in a slice a quarter as thick; a bulge loses half or more
 	if (narrow.area < 0.65 * wide.area || narrow.corners.length < 9) return null;
 	const corners = Float64Array.from(narrow.corners);
@@ -260,7 +271,7 @@ function flatFace(scene: Scene, from: Vec3, fromLevel: number, within: number): 
 
 /** Triangles that lie within a tolerance of a plane and face along it: their corners and their area. */
 function facesNear(
-	{ normals, mesh, least }: Scene,
+	{ normals, mesh, least, cos2Facing }: Scene,
 	outward: Vec3,
 	level: number,
 	tolerance: number,
@@ -275,7 +286,7 @@ function facesNear(
 		const along = nx * outward[0] + ny * outward[1] + nz * outward[2];
 		const area2 = nx * nx + ny * ny + nz * nz;
 		// winding may be wrong in a scan: either side of the face counts
-		if (along * along < COS2_FACING * area2) continue;
+		if (along * along < cos2Facing * area2) continue;
 		let far = 0;
 		for (let c = k; c < k + 3; c++) {
 			const i = indices[c] * 3;

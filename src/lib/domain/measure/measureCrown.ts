@@ -14,6 +14,7 @@ import { apexAngle, crownAngle } from './angles';
 import { basePoints } from './basePoints';
 import { centrelineTurning } from './centrelineTurning';
 import { checkMesh } from './checkMesh';
+import { wornFacets } from './wornFacets';
 import type {
 	CrownMarks,
 	CrownMeasures,
@@ -27,6 +28,7 @@ import { findBase } from './findBase';
 import { outlineShape } from './outlineShape';
 import { outlineStack } from './outlineStack';
 import { polarOutline } from './polarOutline';
+import { surfaceDistance } from './surfaceDistance';
 import { tipPoint } from './tipPoint';
 import { tipRadius } from './tipRadius';
 
@@ -53,6 +55,10 @@ const REPORTED = [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9] as const;
  * (common practice, no source) */
 const LIKELY_HEIGHT_MM = [0.2, 400] as const;
 const FEW_TRIANGLES = 500;
+/** Height of the section that gives the width of a marked base, fraction of axial height. */
+const BASE_LIFT = 5e-4;
+/** Noise of the outlines' tangents that hides flat facets, degrees: flatPatch.ts looks within 1 degree. */
+const FACET_NOISE_DEG = 1;
 /** Least axial height over base length for a centreline: sections across it leave a lower crown through its base. */
 const LEAST_SLENDER = 0.9;
 /** Least growth of the section's area from 0.2 % to 0.4 % below the top of a tip that is not flat. */
@@ -105,8 +111,16 @@ export function measureCrown(
 	const heights = heightsAlong(welded, frame);
 	const labial = options.marks?.labial;
 	const labialSide = labial && vec3.dot(labial, frame.v) > 0 ? 1 : -1;
-	const lines = crownLines(outlineStack(welded, frame, height, heights), labialSide);
+	const facets = wornFacets(welded, shape, frame, height, heights, labialSide);
+	const lines = crownLines(outlineStack(welded, frame, height, heights), {
+		frame,
+		labialSide,
+		height,
+		facets,
+	});
 	warnings.push(...lines.warnings);
+	if (facets.length === 0 && lines.noise_deg > FACET_NOISE_DEG)
+		warn('facets-under-noise', 'The surface is too rough for flat worn facets to show: none are told.');
 	const cut = (at: number): SectionValues | null =>
 		sectionMeasure(section(welded, frame, at * height, heights));
 	const sections: SectionMeasure[] = [];
@@ -176,7 +190,7 @@ export function measureCrown(
 		ridges: lines.ridges,
 		carinaCount: lines.carinaCount,
 		carinae: lines.carinae,
-		facets: [],
+		facets: facets.map(({ area_mm2, normal, where }) => ({ area_mm2, normal, where })),
 		sections,
 		warnings,
 	});
@@ -211,7 +225,7 @@ function markedCrown(mesh: TriMesh, marks: CrownMarks, warn: Warn): Result<Crown
 	const frame = planeFrame(middle, rise, u);
 	const tolerance = bounds(mesh).diagonal * 0.02;
 	for (const [name, point] of Object.entries({ apex, baseMesial, baseDistal })) {
-		const gap = nearestVertexDistance(mesh, point);
+		const gap = surfaceDistance(mesh, point);
 		if (gap > tolerance) {
 			warn(
 				'mark-off-surface',
@@ -219,8 +233,10 @@ function markedCrown(mesh: TriMesh, marks: CrownMarks, warn: Warn): Result<Crown
 			);
 		}
 	}
-	const base =
-		sectionMeasure(section(mesh, frame, 0)) ?? sectionMeasure(section(mesh, frame, height * 0.005));
+	// a hair above the plane: exactly in the flat end of a piece a section is any part of its outline
+	const [base] = [BASE_LIFT, 0, 10 * BASE_LIFT].flatMap(
+		(lift) => sectionMeasure(section(mesh, frame, height * lift)) ?? [],
+	);
 	if (!base) {
 		return fail({
 			code: 'no-base',
@@ -236,16 +252,6 @@ function markedCrown(mesh: TriMesh, marks: CrownMarks, warn: Warn): Result<Crown
 		baseWidth_mm: base.width,
 		axialHeight_mm: height,
 	});
-}
-
-function nearestVertexDistance(mesh: TriMesh, point: Vec3): number {
-	const p = mesh.positions;
-	let best = Infinity;
-	for (let i = 0; i < p.length; i += 3) {
-		const d = (p[i] - point[0]) ** 2 + (p[i + 1] - point[1]) ** 2 + (p[i + 2] - point[2]) ** 2;
-		if (d < best) best = d;
-	}
-	return Math.sqrt(best);
 }
 
 function foundCrown(mesh: TriMesh, shape: Topology, warn: Warn): Result<Crown, MeasureProblem> {
@@ -264,6 +270,9 @@ function foundCrown(mesh: TriMesh, shape: Topology, warn: Warn): Result<Crown, M
 			'crown-base-not-marked',
 			'The base of the crown is neither a flat end of the piece nor marked: the whole piece was measured.',
 		);
+	}
+	if (found.kind === 'broken') {
+		warn('base-rough', 'The base of the piece is a rough break: the mean plane through it was taken.');
 	}
 	let outline = found.outline;
 	let widest = 0;

@@ -15,6 +15,7 @@ export function smoothUp(rows: readonly (Float64Array | null)[], sigma: number):
 			sum += weight;
 			for (let k = 0; k < width; k++) out[k] += weight * row[k];
 		}
-		return sum > 0 ? out.map((value) => value / sum) : out;
+		for (let k = 0; sum > 0 && k < width; k++) out[k] /= sum;
+		return out;
 	});
 }

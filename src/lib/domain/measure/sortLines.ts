@@ -89,17 +89,24 @@ const LEAST_TURNING_DEG = 20;
 const LEAST_EXCESS_DEG = 8;
 const SPACING = (HIGHEST - LOWEST) / (LEVELS - 1);
 
-/**
- * Tells ridges from edges among followed lines, and counts them.
- *
- * @param options noise of the tangents, points of the mid-crown outline, and whether that outline has three corners
- */
+interface SortOptions {
+	/** noise of the outlines' tangents */
+	noise_deg: number;
+	/** of the mid-crown outline */
+	points: number;
+	/** that outline has three corners */
+	cornered: boolean;
+	/** a worn facet crosses it */
+	facetAtMiddle: boolean;
+}
+
+/** Tells ridges from edges among followed lines, and counts them. */
 export function sortLines(
 	lines: readonly LineValues[],
-	{ noise_deg, points, cornered }: { noise_deg: number; points: number; cornered: boolean },
+	{ noise_deg, points, cornered, facetAtMiddle }: SortOptions,
 ): FoundLines {
 	const warnings: MeasureWarning[] = [];
-	const judged = lines.map(judge);
+	const judged = lines.filter((line) => line.places.length > 0).map(judge);
 	// corners of the section, wherever no keel or ridge beside them makes hollows
 	const corners = judged.map((line) => cornerRun(line, SHARP_LIMITS.corner_deg) >= LINE_LIMITS.carinaRun);
 	const carinae = judged.filter((_, i) => corners[i]);
@@ -133,6 +140,11 @@ export function sortLines(
 			cornered && ridges.length >= SHARP_LIMITS.fewRidges,
 			'ridges-on-corners',
 			'Ridges and the corners of a three-edged section run into one another: ridges are not counted.',
+		],
+		[
+			facetAtMiddle && ridges.length > 0,
+			'facet-at-mid-crown',
+			'A worn facet has taken part of the mid-crown section: ridges are not counted.',
 		],
 		[
 			fading || faint.length > MOST_FAINT,
