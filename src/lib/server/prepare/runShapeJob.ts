@@ -27,6 +27,9 @@ import type { ShapeLevel } from './shapeLevel';
 import { turnToToothFrame } from './turnToToothFrame';
 import { writeGlb } from './writeGlb';
 
+/** Triangles. */
+const DRAW_THINNED_ABOVE = 150_000;
+
 /**
  * Works one shape out and leaves its files in the data folder, the facts last: sculpt or read, weld,
  * measure, turn into the tooth frame, bring to two levels, bake the light, write the GLB, paint the
@@ -70,11 +73,17 @@ export async function runShapeJob(
 		await writeAtomically(files.picture(preservation), await paintPicture(full, preservation));
 	}
 	// the finest scans are drawn from their thinned surface: no pen shows the difference
-	const { axialHeight_mm } = measures;
-	const drawing = lineDrawing(mesh.regions ? mesh : weld(full), { axialHeight_mm, labial: prepared.labial });
+	const drawn = mesh.indices.length / 3 > DRAW_THINNED_ABOVE ? weldedSurface(full) : mesh;
+	const drawing = lineDrawing(drawn, { axialHeight_mm: measures.axialHeight_mm, labial: prepared.labial });
 	await writeAtomically(files.drawing, JSON.stringify(drawing));
 	await writeAtomically(files.facts, JSON.stringify(prepared));
 	return { ok: true, prepared };
+}
+
+/** A level with one vertex at each place and a region per triangle. */
+function weldedSurface({ positions, indices, regions }: ShapeLevel): TriMesh {
+	const perTriangle = Uint8Array.from({ length: indices.length / 3 }, (_, t) => regions[indices[t * 3]]);
+	return weld({ positions, indices, regions: perTriangle });
 }
 
 async function readKnown(
