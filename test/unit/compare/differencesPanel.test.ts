@@ -51,7 +51,7 @@ describe('Differences', () => {
 
 	it('announces the most telling difference politely', () => {
 		const status = /<p[^>]*role="status"[^>]*>([^<]*)</.exec(panel('en', BARE, RICH));
-		expect(status?.[1]).toBe('What tells most: Tooth 1 has no sharp edge. Tooth 2 has 2.');
+		expect(status?.[1]).toBe('The most telling difference: Tooth 1 has no sharp edge. Tooth 2 has 2.');
 		const none = /<p[^>]*role="status"[^>]*>([^<]*)</.exec(panel('en', BARE, BARE));
 		expect(none?.[1]).toBe('Nothing that can be measured differs.');
 	});

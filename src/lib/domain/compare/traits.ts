@@ -76,7 +76,7 @@ export const TRAITS: Readonly<Record<TraitId, TraitKind>> = {
 		spread: 0.4,
 		prior: 0.75,
 	},
-	/** where the edges stand: along the jaw (mesial, distal) or across it (labial, lingual) */
+	/** where a pair of edges stands: along the jaw (mesial and distal) or across it (labial and lingual) */
 	edgeSide: { kind: 'category', values: ['along', 'across'], near: [], prior: 0.65 },
 	ridges: { kind: 'category', values: ['none', 'few', 'many'], near: [['few', 'many']], prior: 0.7 },
 	roundness: {
@@ -108,7 +108,7 @@ export type Unknown =
 	| 'worn-flat' // the tip is gone
 	| 'too-low' // a crown too low to have a bend
 	| 'no-edges' // smooth or toothed edges: there are none
-	| 'several-ways' // edges both along and across the jaw
+	| 'no-pair' // edges that are no pair on opposite sides
 	| 'sides-not-known' // a scan whose labial side is not marked
 	| 'no-ridges' // no ridges that could stand on a side
 	| 'in-the-jaw'; // the jaw hides the root

@@ -1,3 +1,4 @@
+import type { Side } from '../tooth/form';
 import { crownSurface } from './crownSurface';
 import { edgesOf, ridgesOf, sideAt } from './crownRelief';
 import { TRAITS, type ComparedTooth, type Trait, type TraitId, type Traits, type Unknown } from './traits';
@@ -91,9 +92,10 @@ function edgeSide(tooth: ComparedTooth): Trait {
 	if (!edges) return made('edgeSide', null, from, 'not-measurable');
 	if (edges.angles_deg.length === 0) return made('edgeSide', null, from, 'no-edges');
 	if (tooth.facts.labial === null) return made('edgeSide', null, from, 'sides-not-known');
-	const along = edges.angles_deg.map(sideAt).map((side) => side === 'mesial' || side === 'distal');
-	const value = along.every(Boolean) ? 'along' : along.some(Boolean) ? null : 'across';
-	return made('edgeSide', value, from, 'several-ways');
+	const sides = new Set(edges.angles_deg.map(sideAt));
+	const pair = (one: Side, other: Side): boolean => sides.size === 2 && sides.has(one) && sides.has(other);
+	const value = pair('mesial', 'distal') ? 'along' : pair('labial', 'lingual') ? 'across' : null;
+	return made('edgeSide', value, from, 'no-pair');
 }
 
 function amount(count: number): string {
