@@ -10,10 +10,11 @@ import type { Problem } from '../content/problem';
 import { composeExhibit } from './composeExhibit';
 import { fsReader, pathInside } from './fsReader';
 import type { Logger } from './logger';
-import type { ShapeFailure, ShapeJob, ShapeOutcome } from './prepare/shapeJob';
+import type { ReportStage, ShapeFailure, ShapeJob, ShapeOutcome } from './prepare/shapeJob';
 import { createWorkerPool } from './prepare/workerPool';
 import { scanFormat } from './scan/readScan';
 import { formHash, scanHash, sha256OfFile } from './shapeHash';
+import type { PreparingState } from './preparingState';
 import { pruneShapes } from './pruneShapes';
 import { createShapeKeeper } from './shapeKeeper';
 import { placesIn, shapeProblem } from './shapeProblem';
@@ -27,7 +28,7 @@ export interface ExhibitStoreOptions {
 	logger: Logger;
 	watch: boolean;
 	/** works out one shape; default: in threads of its own */
-	prepare?: (job: ShapeJob) => Promise<ShapeOutcome>;
+	prepare?: (job: ShapeJob, report: ReportStage) => Promise<ShapeOutcome>;
 }
 
 /** The exhibit as it stands in the content folder, kept up to date, always the last good one. */
@@ -40,7 +41,8 @@ export interface ExhibitStore {
 	current(): Exhibit | null;
 	/** Everything that a curator should know about the files as they are now. */
 	problems(): Problem[];
-	preparing(): { done: number; total: number };
+	/** How far the preparing of shapes has come. */
+	preparing(): PreparingState;
 	/** Calls the listener after each change; returns what ends that. */
 	subscribe(listener: (event: { hash: string }) => void): () => void;
 	/** Reads the folder now; resolves when what it says is shown, except for shapes still being prepared. */
@@ -73,7 +75,7 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 	const pool = options.prepare ? null : createWorkerPool();
 	const keeper = createShapeKeeper({
 		dataDir,
-		prepare: options.prepare ?? ((job) => pool!.run(job)),
+		prepare: options.prepare ?? ((job, report) => pool!.run(job, report)),
 		logger,
 		onDone: () => void queue(show),
 	});
@@ -182,7 +184,7 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 				if (told.every(({ severity }) => severity !== 'error')) prepared.set(specimen.id, state.prepared);
 			} else if (state.is === 'failed') found.push(await explain(specimen, state.failure));
 			else {
-				const job = wanted.get(shape.hash) ?? { ...shape.job, preservations: [] };
+				const job = wanted.get(shape.hash) ?? { ...shape.job, specimen: specimen.id, preservations: [] };
 				if (!job.preservations.includes(specimen.preservation)) job.preservations.push(specimen.preservation);
 				wanted.set(shape.hash, job);
 			}

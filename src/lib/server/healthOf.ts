@@ -1,4 +1,5 @@
 import type { ExhibitStore } from './exhibitStore';
+import type { PreparingState } from './preparingState';
 
 export interface Health {
 	/** there is an exhibit to show */
@@ -7,8 +8,8 @@ export interface Health {
 	exhibit: string | null;
 	specimens: number;
 	problems: { errors: number; warnings: number };
-	/** shapes being worked out: how many of how many are done */
-	preparing: { done: number; total: number };
+	/** shapes being worked out: how many of how many are done, what is at work, how long it may take */
+	preparing: PreparingState;
 	uptime_s: number;
 }
 

@@ -2,15 +2,22 @@ import { readFile, stat } from 'node:fs/promises';
 import type { PreparedShape, Preservation } from '../content/exhibit';
 import type { Logger } from './logger';
 import { shapeFiles } from './shapeFiles';
-import type { ShapeFailure, ShapeJob, ShapeOutcome } from './prepare/shapeJob';
+import { createMemoryGate } from './memoryGate';
+import { STAGE_BEGINS, type PreparingState } from './preparingState';
+import { jobSize } from './prepare/jobSize';
+import type { ReportStage, ShapeFailure, ShapeJob, ShapeOutcome, ShapeStage } from './prepare/shapeJob';
 
 export interface ShapeKeeperOptions {
 	dataDir: string;
 	/** works one shape out and leaves its files in the data folder */
-	prepare(job: ShapeJob): Promise<ShapeOutcome>;
+	prepare(job: ShapeJob, report: ReportStage): Promise<ShapeOutcome>;
 	logger: Logger;
 	/** called after each job that has come to an end */
 	onDone(): void;
+	/** bytes that all jobs at work may need together; default 1.2 GB */
+	memory?: number;
+	/** milliseconds, for timing jobs; default the process's clock */
+	now_ms?(): number;
 }
 
 export type ShapeState =
@@ -27,16 +34,35 @@ export interface ShapeKeeper {
 	state(hash: string, preservation: Preservation): ShapeState;
 	/** Has a shape prepared, unless that is under way. */
 	request(job: ShapeJob): void;
-	/** Counts since the queue was last empty. */
-	progress(): { done: number; total: number };
+	progress(): PreparingState;
 	/** Resolves when nothing is being prepared. */
 	settled(): Promise<void>;
 }
 
-export function createShapeKeeper({ dataDir, prepare, logger, onDone }: ShapeKeeperOptions): ShapeKeeper {
+const MEMORY = 1.2e9;
+
+interface Running {
+	job: ShapeJob;
+	work: Promise<void>;
+	triangles: number;
+	/** null while it waits for its turn */
+	stage: ShapeStage | null;
+	begun_ms: number;
+}
+
+export function createShapeKeeper({
+	dataDir,
+	prepare,
+	logger,
+	onDone,
+	memory = MEMORY,
+	now_ms = () => performance.now(),
+}: ShapeKeeperOptions): ShapeKeeper {
+	const gate = createMemoryGate(memory);
 	const ready = new Map<string, { prepared: PreparedShape; pictures: Set<Preservation> }>();
 	const failed = new Map<string, ShapeFailure>();
-	const running = new Map<string, Promise<void>>();
+	const running = new Map<string, Running>();
+	const timed = { triangles: 0, ms: 0 };
 	let done = 0;
 	let total = 0;
 
@@ -61,13 +87,22 @@ export function createShapeKeeper({ dataDir, prepare, logger, onDone }: ShapeKee
 			if (running.has(job.hash)) return;
 			if (running.size === 0) done = total = 0;
 			total++;
-			const work = prepare(job)
+			const { triangles, memory } = jobSize(job.source);
+			const work = gate
+				.run(memory, () =>
+					prepare(job, (stage) => {
+						if (mine.stage === null) mine.begun_ms = now_ms();
+						mine.stage = stage;
+					}),
+				)
 				.catch((cause: unknown): ShapeOutcome => {
 					return { ok: false, failure: { of: 'crash', message: String(cause) } };
 				})
 				.then((outcome) => {
-					if (outcome.ok) remember(outcome.prepared, job.preservations);
-					else if (outcome.failure.of !== 'changed') failed.set(job.hash, outcome.failure);
+					if (outcome.ok) {
+						remember(outcome.prepared, job.preservations);
+						time(mine);
+					} else if (outcome.failure.of !== 'changed') failed.set(job.hash, outcome.failure);
 					if (!outcome.ok && outcome.failure.of === 'crash') {
 						logger.warn(`A shape could not be prepared: ${outcome.failure.message}`);
 					}
@@ -75,13 +110,46 @@ export function createShapeKeeper({ dataDir, prepare, logger, onDone }: ShapeKee
 					done++;
 					onDone();
 				});
-			running.set(job.hash, work);
+			const mine: Running = { job, work, triangles, stage: null, begun_ms: 0 };
+			running.set(job.hash, mine);
 		},
-		progress: () => (running.size === 0 ? { done: total, total } : { done, total }),
+		progress() {
+			const all = [...running.values()];
+			return {
+				done: all.length === 0 ? total : done,
+				total,
+				current: all.flatMap(({ job, stage }) =>
+					stage === null ? [] : [{ specimen: job.specimen ?? '', stage, fraction: STAGE_BEGINS[stage] }],
+				),
+				remaining_s: remaining(all),
+			};
+		},
 		async settled() {
-			while (running.size > 0) await Promise.all(running.values());
+			while (running.size > 0) await Promise.all([...running.values()].map(({ work }) => work));
 		},
 	};
+
+	/** Only whole jobs tell how long a triangle takes; one that found its shape there enters no stage. */
+	function time({ triangles, stage, begun_ms }: Running): void {
+		if (stage === null) return;
+		// what lies long behind counts less and less
+		timed.triangles = timed.triangles / 2 + triangles;
+		timed.ms = timed.ms / 2 + (now_ms() - begun_ms);
+	}
+
+	/** By the time that each triangle took, one job after the other; a running one by its own clock too. */
+	function remaining(all: readonly Running[]): number | null {
+		if (all.length === 0) return 0;
+		if (timed.triangles === 0) return null;
+		let ms = 0;
+		for (const { triangles, stage, begun_ms } of all) {
+			const whole = (triangles * timed.ms) / timed.triangles;
+			const spent = stage === null ? 0 : now_ms() - begun_ms;
+			const atMost = stage === null ? whole : whole * (1 - STAGE_BEGINS[stage]);
+			ms += Math.min(atMost, Math.max(whole * 0.05, whole - spent));
+		}
+		return Math.ceil(ms / 1000);
+	}
 
 	function remember(prepared: PreparedShape, preservations: readonly Preservation[]): void {
 		const known = ready.get(prepared.hash);

@@ -1,5 +1,5 @@
 import { put } from './samples';
-import type { ShapeJob, ShapeOutcome } from '../../../src/lib/server/prepare/shapeJob';
+import type { ReportStage, ShapeJob, ShapeOutcome } from '../../../src/lib/server/prepare/shapeJob';
 import { shapeFiles } from '../../../src/lib/server/shapeFiles';
 import { prepared } from './samples';
 
@@ -63,7 +63,10 @@ idle: { warn_after_s: 100, reset_after_warning_s: 25 }
 }
 
 /** Stands for the real preparer where a test is not about shapes: counts its jobs and leaves small files. */
-export function countingPreparer(): { jobs: ShapeJob[]; prepare: (job: ShapeJob) => Promise<ShapeOutcome> } {
+export function countingPreparer(): {
+	jobs: ShapeJob[];
+	prepare: (job: ShapeJob, report?: ReportStage) => Promise<ShapeOutcome>;
+} {
 	const jobs: ShapeJob[] = [];
 	return {
 		jobs,

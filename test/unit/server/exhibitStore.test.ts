@@ -1,4 +1,4 @@
-import { rename, rm, stat } from 'node:fs/promises';
+import { readFile, rename, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { createExhibitStore, type ExhibitStore } from '../../../src/lib/server/exhibitStore';
@@ -59,7 +59,7 @@ describe('exhibitStore', () => {
 		expect(store.current()?.hash).toMatch(/^[0-9a-f]{64}$/);
 		// both specimens have the same form
 		expect(jobs.length).toBe(1);
-		expect(store.preparing()).toEqual({ done: 1, total: 1 });
+		expect(store.preparing()).toEqual({ done: 1, total: 1, current: [], remaining_s: 0 });
 	});
 
 	it('prepares nothing again at the next start', async () => {
@@ -105,6 +105,52 @@ describe('exhibitStore', () => {
 		expect(titles(store)).toEqual(['First tooth', 'Taller tooth']);
 		const [a, b] = store.current()!.specimens;
 		expect(b.prepared.hash).not.toBe(a.prepared.hash);
+	});
+
+	it('serves on without a new scan while that is being prepared, and takes it in when it is', async () => {
+		const { content, data } = await setup();
+		const { prepare } = countingPreparer();
+		let finish = (): void => undefined;
+		const finished = new Promise<void>((resolve) => (finish = resolve));
+		const store = createExhibitStore({
+			contentDir: content,
+			dataDir: data,
+			logger: quiet,
+			watch: false,
+			prepare: async (job, report) => {
+				if (job.source.kind === 'scan') {
+					report('reading');
+					report('measuring');
+					await finished;
+				}
+				return prepare(job, report);
+			},
+		});
+		onTestFinished(() => store.close());
+		await store.settled();
+		const before = store.current();
+
+		await putSpecimen(content, 'c', 'Scanned tooth');
+		const yaml = 'shape: { scan: { file: scan.stl, units: mm } }\n';
+		const text = await readFile(join(content, 'specimens/c/specimen.yaml'), 'utf8');
+		await put(content, 'specimens/c/specimen.yaml', text.replace(/shape:[^]*?none \}\n/, yaml));
+		await put(content, 'specimens/c/scan.stl', 'solid one');
+		await put(content, 'specimens/a/label.en.md', label('Edited meanwhile'));
+		await store.reload();
+		expect(errors(store)).toEqual([]);
+		expect(titles(store)).toEqual(['Edited meanwhile', 'Second tooth']);
+		expect(store.current()?.hash).not.toBe(before?.hash);
+		expect(store.preparing()).toMatchObject({
+			done: 0,
+			total: 1,
+			current: [{ specimen: 'c', stage: 'measuring' }],
+		});
+
+		const change = nextChange(store);
+		finish();
+		await change;
+		expect(titles(store)).toEqual(['Edited meanwhile', 'Second tooth', 'Scanned tooth']);
+		expect(store.preparing()).toMatchObject({ done: 1, total: 1, current: [] });
 	});
 
 	it('tells a change of a watched file with the new hash', async () => {

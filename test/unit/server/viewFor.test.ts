@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { chooseLanguage } from '../../../src/lib/server/chooseLanguage';
 import { healthOf } from '../../../src/lib/server/healthOf';
+import type { PreparingState } from '../../../src/lib/server/preparingState';
 import { viewFor } from '../../../src/lib/server/viewFor';
 import { exhibit, hashOf, measures, specimen } from './samples';
 
@@ -138,6 +139,12 @@ describe('healthOf', () => {
 	it('counts what there is', () => {
 		const problem = { id: 'x', file: '', line: 1, column: 1, path: '', message: '', remedy: '' };
 		const whole = exhibit();
+		const preparing: PreparingState = {
+			done: 1,
+			total: 3,
+			current: [{ specimen: 'a', stage: 'baking', fraction: 0.5 }],
+			remaining_s: 12,
+		};
 		const store = {
 			current: () => whole,
 			problems: () => [
@@ -145,14 +152,14 @@ describe('healthOf', () => {
 				{ ...problem, severity: 'warning' as const },
 				{ ...problem, severity: 'warning' as const },
 			],
-			preparing: () => ({ done: 1, total: 3 }),
+			preparing: () => preparing,
 		};
 		expect(healthOf(store, 12.4)).toEqual({
 			ok: true,
 			exhibit: whole.hash,
 			specimens: 2,
 			problems: { errors: 1, warnings: 2 },
-			preparing: { done: 1, total: 3 },
+			preparing,
 			uptime_s: 12,
 		});
 		expect(healthOf({ ...store, current: () => null }, 0)).toMatchObject({

@@ -10,12 +10,16 @@ const THIN_ABOVE = 200_000;
 
 /**
  * Makes the two levels of a welded mesh in the tooth frame: the full one and the light one, with
- * normals, creases and baked ambient light.
+ * normals, creases and baked ambient light. `baking` is called when the light's turn has come.
  */
-export async function prepareLevels(mesh: TriMesh): Promise<[full: ShapeLevel, light: ShapeLevel]> {
+export async function prepareLevels(
+	mesh: TriMesh,
+	baking: () => void = () => undefined,
+): Promise<[full: ShapeLevel, light: ShapeLevel]> {
 	await MeshoptSimplifier.ready;
 	const full = await simplifyFull(normals(thinned(mesh)));
 	const light = await simplifyLight(full);
+	baking();
 	return [withLight(full), withLight(light)];
 }
 

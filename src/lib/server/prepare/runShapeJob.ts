@@ -53,7 +53,8 @@ export async function runShapeJob(
 	if (!tooth.ok) return { ok: false, failure: tooth.problem };
 	const { mesh, measures, frame, labial, marked } = tooth.value;
 	report('simplifying');
-	const levels = await prepareLevels(frame ? closeSmallHoles(mesh) : mesh);
+	const torn = frame && !measures.watertight;
+	const levels = await prepareLevels(torn ? closeSmallHoles(mesh) : mesh, () => report('baking'));
 	const [full, light] = marked ? levels.map(rootBelowBase) : levels;
 	report('writing');
 	const box = bounds(full);

@@ -12,7 +12,7 @@ if (!isMainThread && parentPort && (workerData as { mark?: string } | null)?.mar
 	const port = parentPort;
 	port.on('message', (job: ShapeJob) => {
 		void import('./runShapeJob')
-			.then(({ runShapeJob }) => runShapeJob(job))
+			.then(({ runShapeJob }) => runShapeJob(job, (stage) => port.postMessage({ stage })))
 			.catch((cause: unknown): ShapeOutcome => ({
 				ok: false,
 				failure: { of: 'crash', message: String(cause) },

@@ -4,19 +4,21 @@ import { pathToFileURL } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import { SHAPE_WORKER } from './shapeWorkerMark';
 import { shapeWorkerUrl } from './shapeWorker';
-import type { ShapeJob, ShapeOutcome } from './shapeJob';
+import type { ReportStage, ShapeJob, ShapeOutcome, ShapeStage } from './shapeJob';
 
 /** An idle thread is let go after this, so that a big scan's memory does not stay. */
 const IDLE_MS = 5_000;
 
 export interface WorkerPool {
-	run(job: ShapeJob): Promise<ShapeOutcome>;
+	/** `report` is told whenever the job enters another stage. */
+	run(job: ShapeJob, report?: ReportStage): Promise<ShapeOutcome>;
 	close(): Promise<void>;
 }
 
 interface Thread {
 	worker: Worker;
 	busy: ((outcome: ShapeOutcome) => void) | null;
+	report: ReportStage | undefined;
 	idle: NodeJS.Timeout | null;
 }
 
@@ -26,21 +28,22 @@ interface Thread {
  */
 export function createWorkerPool(size: number = Math.max(1, availableParallelism() - 1)): WorkerPool {
 	const threads = new Set<Thread>();
-	const waiting: { job: ShapeJob; done: (outcome: ShapeOutcome) => void }[] = [];
+	const waiting: { job: ShapeJob; report?: ReportStage; done: (outcome: ShapeOutcome) => void }[] = [];
 	let closed = false;
 
 	function start(): Thread {
-		const thread: Thread = { worker: startWorker(), busy: null, idle: null };
+		const thread: Thread = { worker: startWorker(), busy: null, report: undefined, idle: null };
 		threads.add(thread);
 		const fell = (message: string): void => {
 			if (!threads.delete(thread)) return;
 			thread.busy?.({ ok: false, failure: { of: 'crash', message } });
 			next();
 		};
-		thread.worker.on('message', (outcome: ShapeOutcome) => {
+		thread.worker.on('message', (message: ShapeOutcome | { stage: ShapeStage }) => {
+			if ('stage' in message) return thread.report?.(message.stage);
 			const done = thread.busy;
 			thread.busy = null;
-			done?.(outcome);
+			done?.(message);
 			next();
 			if (!thread.busy) rest(thread);
 		});
@@ -62,20 +65,21 @@ export function createWorkerPool(size: number = Math.max(1, availableParallelism
 		while (waiting.length > 0 && !closed) {
 			const free = [...threads].find((thread) => !thread.busy) ?? (threads.size < size ? start() : null);
 			if (!free) return;
-			const { job, done } = waiting.shift()!;
+			const { job, report, done } = waiting.shift()!;
 			if (free.idle) clearTimeout(free.idle);
 			free.idle = null;
 			free.busy = done;
+			free.report = report;
 			free.worker.ref();
 			free.worker.postMessage(job);
 		}
 	}
 
 	return {
-		run(job) {
+		run(job, report) {
 			return new Promise((resolve) => {
 				if (closed) return resolve({ ok: false, failure: { of: 'changed' } });
-				waiting.push({ job, done: resolve });
+				waiting.push({ job, report, done: resolve });
 				next();
 			});
 		},
