@@ -171,6 +171,8 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 			const height = Math.max(1, Math.round((canvasBox.bottom - canvasBox.top) * ratio));
 			if (canvas.width !== width || canvas.height !== height) renderer.setSize(width, height, false);
 			renderer.info.reset();
+			// a restored context clears to opaque black until it is told again
+			renderer.setClearColor(0x000000, 0);
 			renderer.setRenderTarget(null);
 			renderer.setScissorTest(false);
 			renderer.clear();
