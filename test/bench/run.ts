@@ -5,6 +5,7 @@ import { gzipSync } from 'node:zlib';
 import { chromium, type Browser, type Page } from '@playwright/test';
 import { ROOT } from '../../src/scripts/setup.mjs';
 import { NAIVE_PAGE } from './naivePage';
+import { benchScan } from './scan';
 import { serve, type Served } from './server';
 
 const CONTENT = path.join(ROOT, 'content');
@@ -136,7 +137,7 @@ async function benchDrag(served: Served, browser: Browser) {
 	const still = await page.evaluate(async () => {
 		const stats = () => window.toothTable?.stats();
 		const from = performance.now();
-		while (performance.now() - from < 5000 && (stats()?.moving || (stats()?.quality ?? 0) < 1))
+		while (performance.now() - from < 5000 && !stats()?.full)
 			await new Promise((resolve) => setTimeout(resolve, 5));
 		return performance.now() - from;
 	});
@@ -174,6 +175,48 @@ async function benchDrag(served: Served, browser: Browser) {
 		measured: ms(still),
 		goal: 'within 300 ms',
 		beside: `${stats?.triangles ?? 0} triangles then on screen`,
+	});
+}
+
+/** From a touch on one room's door to the other room's content and first frame, both ways; and a tooth picked to a tooth drawn. */
+async function benchRooms(served: Served, browser: Browser) {
+	const context = await visitor(browser);
+	const page = await context.newPage();
+	await page.goto(`${served.url}/compare`);
+	await page.waitForFunction(() => document.querySelectorAll('[data-drawn="true"]').length === 2);
+	const rooms: number[] = [];
+	const picks: number[] = [];
+	for (let i = 0; i < 5; i += 1) {
+		await page.waitForTimeout(800);
+		let from = performance.now();
+		await page.locator('.home').click();
+		await page.locator('.start[data-ready]').waitFor();
+		rooms.push(performance.now() - from);
+		await page.waitForTimeout(800);
+		from = performance.now();
+		await page.locator('[data-room="compare"]').click();
+		await page.locator('.compare[data-ready]').waitFor();
+		rooms.push(performance.now() - from);
+		await page.waitForTimeout(800);
+		const other = page.locator('[data-specimen][aria-pressed="false"]').nth(i * 2);
+		const id = await other.getAttribute('data-specimen');
+		from = performance.now();
+		await other.click();
+		await page.locator(`article[data-specimen="${id}"] [data-drawn="true"]`).waitFor();
+		picks.push(performance.now() - from);
+	}
+	await context.close();
+	rows.push({
+		what: 'Room to room',
+		measured: ms(median(rooms)),
+		goal: 'under 300 ms',
+		beside: `slowest of ${rooms.length}: ${ms(Math.max(...rooms))}`,
+	});
+	rows.push({
+		what: 'Tooth picked to tooth drawn',
+		measured: ms(median(picks)),
+		goal: 'under 500 ms',
+		beside: `slowest of ${picks.length}: ${ms(Math.max(...picks))}`,
 	});
 }
 
@@ -258,9 +301,11 @@ async function main() {
 		if (asked('scripts')) await benchScripts(served);
 		if (asked('cold')) await benchColdStart(served, browser);
 		if (asked('drag')) await benchDrag(served, browser);
+		if (asked('rooms')) await benchRooms(served, browser);
 		await served.stop();
 		if (asked('start')) await benchStart(dataDir);
 		if (asked('edit')) await benchEdit(browser);
+		if (asked('scan')) rows.push(...(await benchScan()));
 	} finally {
 		await browser.close();
 		await served.stop();
