@@ -305,6 +305,53 @@ describe('exhibitStore', () => {
 		]);
 	});
 
+	it('leaves out a scan whose unit cannot be that of its card, and shows the old one meanwhile', async () => {
+		const { open, content } = await setup();
+		const spec = (units: string, card: string): string =>
+			`accession: SKM b
+group: mosasaurus
+part: crown
+preservation: honey
+bed: marl
+identified: { by: Skerrow Museum, certainty: likely }
+shape: { scan: { file: scan.stl, units: ${units} } }
+declared: { ${card} }
+licence: http://creativecommons.org/licenses/by/4.0/
+rights_holder: Skerrow Museum
+sources: [book]
+`;
+		await put(content, 'specimens/b/scan.stl', 'solid one');
+		// the preparer of these tests finds a crown 20 mm high
+		await put(content, 'specimens/b/specimen.yaml', spec('mm', 'crown_height_mm: 20'));
+		const store = open();
+		await store.settled();
+		expect(store.problems()).toEqual([]);
+		const shown = store.current()?.specimens[1];
+
+		await put(content, 'specimens/b/specimen.yaml', spec('mm', 'crown_height_mm: 508'));
+		await store.reload();
+		await store.settled();
+		expect(store.problems()).toEqual([
+			expect.objectContaining({
+				id: 'scan-unit',
+				severity: 'error',
+				file: 'specimens/b/specimen.yaml',
+				line: 7,
+				column: 41,
+				remedy: 'Write units: in',
+			}),
+		]);
+		expect(store.current()?.specimens[1]).toEqual(shown);
+
+		await put(content, 'specimens/b/specimen.yaml', spec('mm', 'crown_height_mm: 30'));
+		await store.reload();
+		await store.settled();
+		expect(store.problems().map(({ id, severity }) => [id, severity])).toEqual([
+			['unlike-the-card', 'warning'],
+		]);
+		expect(store.current()?.specimens[1].declared).toEqual({ crownHeight_mm: 30 });
+	});
+
 	it('prepares a scan again when its bytes or units change, and only then', async () => {
 		const { open, content, jobs } = await setup();
 		const spec = (units: string, note = ''): string =>
