@@ -3,6 +3,8 @@ import { readForMarking } from '$lib/server/marking';
 import { staffOnly } from '$lib/server/staffOnly';
 import { viewFor } from '$lib/server/viewFor';
 import { error } from '@sveltejs/kit';
+import type { Specimen } from '$lib/content/exhibit';
+import type { CrownMarks } from '$lib/domain/measure/crownMeasures';
 import type { PageServerLoad } from './$types';
 
 /** The specimen's file as it is now, and its shape as it is shown; for staff only. */
@@ -30,7 +32,17 @@ export const load: PageServerLoad = async (event) => {
 				: [{ place: `specimens/${id}`, message: read.problem.message, remedy: read.problem.remedy }],
 		specimen: (exhibit && viewFor(exhibit, lang).specimens.find((one) => one.id === id)) ?? null,
 		fileFrame: specimen?.prepared.fileFrame ?? null,
+		/** the exhibit shows the crown that the file marks */
+		upToDate: sameCrown(specimen, read.ok ? read.value.crown : null),
 		labial: specimen?.prepared.labial ?? ('+z' as const),
 		preparing: store.preparing(),
 	};
 };
+
+function sameCrown(specimen: Specimen | undefined, marked: CrownMarks | null): boolean {
+	if (!specimen) return false;
+	const shown = specimen.shape.kind === 'scan' ? specimen.shape.crown : undefined;
+	const points = (marks: CrownMarks | null) =>
+		marks && [marks.apex, marks.baseMesial, marks.baseDistal, marks.labial ?? null];
+	return JSON.stringify(points(shown ?? null)) === JSON.stringify(points(marked));
+}
