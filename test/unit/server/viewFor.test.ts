@@ -124,6 +124,18 @@ describe('viewFor', () => {
 	it('takes the first language for one that the exhibit has not', () => {
 		expect(viewFor(exhibit(), 'xx').lang).toBe('en');
 	});
+
+	it('turns a feature to the side on which the lip of a scan lies', () => {
+		const one = specimen('a');
+		const seen = (labial: '+z' | '-z', where_deg: number): number => {
+			const features = [{ id: 'edge', kind: 'other' as const, at: 0.5, where_deg }];
+			const turned = { ...one, features, prepared: { ...one.prepared, labial } };
+			return viewFor(exhibit({ specimens: [turned] }), 'en').specimens[0].features[0].where_deg;
+		};
+		expect([0, 90, 180, 270, 300].map((deg) => seen('+z', deg))).toEqual([0, 90, 180, 270, 300]);
+		// mesial and distal stay where they are
+		expect([0, 90, 180, 270, 300].map((deg) => seen('-z', deg))).toEqual([0, 270, 180, 90, 60]);
+	});
 });
 
 describe('chooseLanguage', () => {
