@@ -48,7 +48,10 @@ export default ts.config(
 		files: ['**/*.svelte', '**/*.svelte.ts'],
 		languageOptions: { parserOptions: { parser: ts.parser, extraFileExtensions: ['.svelte'], svelteConfig } },
 	},
-	{ files: ['src/scripts/**', 'test/**', 'src/lib/server/**', 'src/hooks.server.ts'], rules: { 'no-console': 'off' } },
+	{
+		files: ['src/scripts/**', 'test/**', 'src/lib/server/**', 'src/hooks.server.ts'],
+		rules: { 'no-console': 'off' },
+	},
 	arrows(
 		['src/lib/domain/**'],
 		[
