@@ -5,6 +5,7 @@ import { vec3, type Vec3 } from '../vec3';
 import type { FoundFacet } from './wornFacets';
 import { HIGHEST, LEVELS, LOWEST, type OutlineStack } from './outlineStack';
 import { thirdHarmonic } from './outlineShape';
+import { lobes } from './lobes';
 import { median } from './median';
 import { DIRECTIONS } from './polarOutline';
 import { sortLines, type LineValues } from './sortLines';
@@ -27,6 +28,8 @@ export const LINE_LIMITS = {
 	hollow_deg: 4,
 	/** and by this many deviations of the noise */
 	hollowOverNoise: 4,
+	/** lobes of a section without ridges, at most: a triangle with keels has no more */
+	mostLobes: 7,
 	/** third harmonic (see OUTLINE_LIMITS) from which the corners of the section hide ridges: half of a triangle's */
 	corneredA3: 0.12,
 	/** more noise than this in the tangent hides low ridges, degrees: those of 3 % turn by 15 and more */
@@ -73,8 +76,9 @@ const FEWEST_LEVELS = 70;
 export function crownLines(
 	{ at, outlines }: OutlineStack,
 	options: LineOptions,
-): FoundLines & { noise_deg: number } {
-	const middle = outlines[Math.round(((0.5 - LOWEST) / (HIGHEST - LOWEST)) * (LEVELS - 1))];
+): FoundLines & { tilt_deg: number } {
+	const level = Math.round(((0.5 - LOWEST) / (HIGHEST - LOWEST)) * (LEVELS - 1));
+	const middle = outlines[level];
 	const present = outlines.filter((outline) => outline !== null).length;
 	if (!middle || present < FEWEST_LEVELS || middle.points < LINE_LIMITS.outlinePoints) {
 		return untold(
@@ -92,6 +96,8 @@ export function crownLines(
 	const cornered = thirdHarmonic(middle) > LINE_LIMITS.corneredA3;
 	const facetAtMiddle = options.facets.some((facet) => facet.from < 0.5 && facet.to > 0.5);
 	const usual = usualJumps(raw, even);
+	// what noise of the radius tilts triangles by; the outline has two points to each of them
+	const tilt_deg = (Math.atan2(usual[level] * middle.points, 4 * Math.PI) * 180) / Math.PI;
 	const look = (sigma: number): FoundLines & { noise: number } => {
 		const rows = even.map((row) => smoothRound(row, sigma));
 		const noise = tangentNoise(rows);
@@ -110,9 +116,19 @@ export function crownLines(
 		const { noise, ...found } = look(sigma);
 		const clear = noise * LINE_LIMITS.hollowOverNoise <= LINE_LIMITS.hollow_deg * 1.5;
 		if (clear || sigma === smoothings[smoothings.length - 1])
-			return { ...agreed(found, look(sigma * AGAIN)), noise_deg: noise };
+			return { ...withoutLobes(agreed(found, look(sigma * AGAIN)), even[level]), tilt_deg };
 	}
 	throw new RangeError('no smoothing to look with');
+}
+
+/** A section with many lobes but no hollows may have low ridges. */
+function withoutLobes(found: FoundLines, middle: Float64Array): FoundLines {
+	if (found.ridgeCount !== 0 || lobes(middle) <= LINE_LIMITS.mostLobes) return found;
+	const warning = {
+		code: 'ridges-low',
+		message: 'The mid-crown section has many low lobes without hollows between them: ridges are not counted.',
+	};
+	return { ...found, ridgeCount: null, warnings: [...found.warnings, warning] };
 }
 
 /** Keeps the counts on which two looks at one crown, the second of them smoother, agree. */
@@ -134,8 +150,8 @@ function agreed(first: FoundLines, second: FoundLines): FoundLines {
 	};
 }
 
-const untold = (code: string, message: string): FoundLines & { noise_deg: number } => ({
-	noise_deg: 0,
+const untold = (code: string, message: string): FoundLines & { tilt_deg: number } => ({
+	tilt_deg: 0,
 	ridgeCount: null,
 	ridges: [],
 	carinaCount: null,

@@ -57,8 +57,8 @@ const LIKELY_HEIGHT_MM = [0.2, 400] as const;
 const FEW_TRIANGLES = 500;
 /** Height of the section that gives the width of a marked base, fraction of axial height. */
 const BASE_LIFT = 5e-4;
-/** Noise of the outlines' tangents that hides flat facets, degrees: flatPatch.ts looks within 1 degree. */
-const FACET_NOISE_DEG = 1;
+/** Tilt of triangles by noise that hides flat facets, degrees: flatPatch.ts looks within 1 degree. */
+const FACET_TILT_DEG = 0.6;
 /** Least axial height over base length for a centreline: sections across it leave a lower crown through its base. */
 const LEAST_SLENDER = 0.9;
 /** Least growth of the section's area from 0.2 % to 0.4 % below the top of a tip that is not flat. */
@@ -119,7 +119,7 @@ export function measureCrown(
 		facets,
 	});
 	warnings.push(...lines.warnings);
-	if (facets.length === 0 && lines.noise_deg > FACET_NOISE_DEG)
+	if (facets.length === 0 && lines.tilt_deg > FACET_TILT_DEG)
 		warn('facets-under-noise', 'The surface is too rough for flat worn facets to show: none are told.');
 	const cut = (at: number): SectionValues | null =>
 		sectionMeasure(section(welded, frame, at * height, heights));

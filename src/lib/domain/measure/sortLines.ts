@@ -80,6 +80,8 @@ interface Judged {
 
 /** A ridge prouder than this share of the mean radius always counts. */
 const SURE = 0.03;
+/** A ridge keeps its height where it has this share of its usual one. */
+const STEADY = 0.75;
 /** More raised lines than this that are lower than counted ones, but higher than this share, leave the count in doubt. */
 const MOST_FAINT = 2;
 const FAINT = 0.003;
@@ -221,13 +223,17 @@ const sharpRun = (line: Judged): number =>
 
 /** Ridges that pass the mid-crown section; fading when some have so little height left there that the count is in doubt. */
 function countAtMiddle(ridges: readonly Judged[]): { count: number; fading: boolean } {
-	const shares = ridges.flatMap((line) => (line.middle ? [line.middle.share] : []));
-	const usual = median(shares);
-	const least = Math.min(SURE, Math.max(LINE_LIMITS.prominence, 0.55 * usual));
+	const there = ridges.flatMap((line) =>
+		line.middle ? [{ share: line.middle.share, steady: line.middle.share >= STEADY * line.share }] : [],
+	);
+	const usual = median(there.map(({ share }) => share));
+	const least = Math.min(SURE, Math.max(LINE_LIMITS.prominence, 0.5 * usual));
 	const none = Math.min(0.5 * SURE, Math.max(0.3 * LINE_LIMITS.prominence, 0.1 * usual));
+	const counts = ({ share, steady }: { share: number; steady: boolean }): boolean =>
+		share >= least || (steady && share >= LINE_LIMITS.prominence);
 	return {
-		count: shares.filter((share) => share >= least).length,
-		fading: shares.some((share) => share >= none && share < least),
+		count: there.filter(counts).length,
+		fading: there.some((ridge) => ridge.share >= none && !counts(ridge)),
 	};
 }
 
