@@ -2,7 +2,7 @@
 import { regionIndex } from '../domain/mesh/triMesh';
 
 /** Farther than this share of the tooth's height counts as far. Wider than the line: triangles reach beyond it. */
-export const RIM_REACH = 0.06;
+export const RIM_REACH = 0.03;
 
 /**
  * Fills byte 3 of each vertex's four `surface` bytes (byte 2: region): 0 = enamel right at the edge of a facet or of

@@ -172,7 +172,7 @@ void main() {
 		n = normalize(n + along * (lines * 0.006) + across * (hair * 0.004));
 		rough += hair * 0.05;
 		// the worn edge of the enamel round bare dentine is polished and bright
-		float rim = 1.0 - smoothstep(0.05, 0.10, vToothRim.w);
+		float rim = 1.0 - smoothstep(0.10, 0.20, vToothRim.w);
 		albedo = mix(albedo, albedo * 1.25 + 0.05, rim);
 	} else {
 		// fibres run along root and dentine, pores between them

@@ -249,6 +249,7 @@ export const createStage = (
 		if (gone) return;
 		lost = true;
 		losses++;
+		full = false;
 		painter.forget();
 		cancelAnimationFrame(ticking);
 		ticking = 0;
