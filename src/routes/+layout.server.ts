@@ -11,7 +11,12 @@ export const load: LayoutServerLoad = ({ url, depends }) => {
 	const {
 		specimens: _specimens,
 		glossary: _glossary,
-		...frame
+		ui,
+		...rest
 	} = viewFor(exhibit, url.searchParams.get('lang') ?? '');
-	return { frame, preparing: null };
+	// the desk's words are many, and no visitor reads them
+	const forStaff = url.pathname.startsWith('/desk');
+	const words = Object.entries(ui).filter(([key]) => forStaff || !key.startsWith('desk_'));
+	return { frame: { ...rest, ui: Object.fromEntries(words) }, preparing: null };
+};
 };
