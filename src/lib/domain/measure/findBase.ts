@@ -24,6 +24,8 @@ interface Candidate {
 	outline: Float64Array;
 	kind: 'cut' | 'rim';
 	score: number;
+	/** area of the outline over that of the whole piece's shadow along the normal */
+	share: number;
 }
 
 /** directions of normals are counted in a grid of this many cells a side over the unfolded octahedron */
@@ -33,6 +35,8 @@ const LEAST_SHARE = 0.15;
 /** least variance of the surface along the normal of its base, over that along the longest axis */
 const LEAST_VARIANCE = 0.2;
 const MOST_OF_IT = 0.6;
+/** a flat end with this share of the piece's shadow is surely its base */
+const WHOLE_SHARE = 0.75;
 /** least share of its convex outline that a flat end must fill: the rim round a wide pulp opening is thin */
 const LEAST_FILLED = 0.08;
 /** How flat an end is that is looked for: first a clean one, then a rough break. */
@@ -47,7 +51,7 @@ interface Flatness {
 /** 20 degrees: noise tilts small triangles */
 const CLEAN: Flatness = { flat: 0.004, cos2Facing: 0.883, within: 0.02 };
 /** 60 degrees */
-const ROUGH: Flatness = { flat: 0.015, cos2Facing: 0.25, within: 0.05 };
+const ROUGH: Flatness = { flat: 0.03, cos2Facing: 0.25, within: 0.06 };
 /** triangles that are enough to find the end of the piece; its plane is then fitted to all of them */
 const ENOUGH_TRIANGLES = 8_000;
 /** at most this many directions are tried */
@@ -68,10 +72,14 @@ export function findBase(mesh: TriMesh, topology: Topology): FoundBase | null {
 	const bestOf = (candidates: Candidate[]): Candidate | null =>
 		candidates.reduce<Candidate | null>((a, b) => (a && a.score >= b.score ? a : b), null);
 	let best = bestOf([...cutEnds(scene), ...rims(scene, mesh, topology)]);
-	if (!best) {
+	if (!best || best.share < WHOLE_SHARE) {
+		// nothing clean, or only a flat part of a wall: a rough break may be more
 		const broken = bestOf(cutEnds({ ...scene, ...ROUGH }));
-		return broken ? { frame: broken.frame, outline: broken.outline, kind: 'broken' } : bluntEnd(mesh, axes);
+		if (broken && broken.score > 2 * (best?.score ?? 0)) {
+			return { frame: broken.frame, outline: broken.outline, kind: 'broken' };
+		}
 	}
+	if (!best) return bluntEnd(mesh, axes);
 	if (best.kind === 'cut' && rough !== mesh) {
 		const full: Scene = { mesh, normals: faceNormals(mesh), axes, size, least: 0, ...CLEAN };
 		const { origin, normal } = best.frame;
@@ -146,7 +154,7 @@ function judge(
 	if (!(share > LEAST_SHARE)) return null;
 	// across the piece's length, or under most of it: a facet on the side of a rooted tooth is neither
 	if (variance < LEAST_VARIANCE * axes.variances[0] && share < MOST_OF_IT) return null;
-	return { frame, outline, kind, score: area ** 1.5 * variance };
+	return { frame, outline, kind, score: area ** 1.5 * variance, share };
 }
 
 function faceNormals(mesh: TriMesh): Float64Array {

@@ -27,25 +27,35 @@ export const OUTLINE_LIMITS = {
 /** Kind of an outline, its edges and ridges smoothed off; null when it has too few points to tell. */
 export function outlineShape({ points, logRadius, stretch }: PolarOutline): OutlineShape | null {
 	if (points < OUTLINE_LIMITS.points) return null;
-	const found = kindOf(logRadius, 1);
-	// two keels make a lens of an oval, and something else of a round outline; with them cut off, a true lens is still half of one
-	const kind = found === 'blade' || found === 'other' ? kindOf(withoutLines(logRadius), 0.5) : found;
-	if (found === 'other' && kind !== 'even') return 'other';
-	if (kind !== 'even') return kind;
+	const found = kindOf(logRadius);
+	// two keels make a lens of an oval: with them cut off, a true lens still stands out at its ends
+	const oval = found === 'blade' && !isLensWithoutKeels(logRadius);
+	if (found !== 'even' && !oval) return found;
 	return ratioOf(stretch) >= OUTLINE_LIMITS.roundRatio ? 'round' : 'oval';
 }
 
+/**
+ * Direction of the ends of an outline that may be a lens: it stands out there in the sixth harmonic as well as in the fourth, and
+ * whatever has four corners does not.
+ */
+function endsOf(logRadius: Float64Array): number {
+	const sixth = harmonic(logRadius, 6);
+	const { phase_rad } = harmonic(logRadius, 4);
+	const across = phase_rad + Math.PI / 2;
+	return sixth.along(phase_rad) >= sixth.along(across) ? phase_rad : across;
+}
+
+const isLensWithoutKeels = (logRadius: Float64Array): boolean =>
+	harmonic(withoutLines(logRadius), 4).along(endsOf(logRadius)) >= OUTLINE_LIMITS.bladeA4 / 2;
+
 /** `even` is round or oval. */
-function kindOf(logRadius: Float64Array, lens: number): 'triangular' | 'other' | 'blade' | 'even' {
+function kindOf(logRadius: Float64Array): 'triangular' | 'other' | 'blade' | 'even' {
 	const a3 = harmonic(logRadius, 3).size;
 	if (a3 >= OUTLINE_LIMITS.triangularA3) return 'triangular';
 	if (a3 > OUTLINE_LIMITS.evenA3) return 'other';
-	const fourth = harmonic(logRadius, 4);
-	const sixth = harmonic(logRadius, 6);
-	// a lens stands out at its two ends in the sixth as well as in the fourth; whatever has four corners does not
-	const ends = [0, 1].map((k) => sixth.along(fourth.phase_rad + (k * Math.PI) / 2));
 	const { bladeA4, bladeA6, ovalA4 } = OUTLINE_LIMITS;
-	if (fourth.size >= bladeA4 * lens && Math.max(...ends) >= bladeA6 * lens) return 'blade';
+	const fourth = harmonic(logRadius, 4);
+	if (fourth.size >= bladeA4 && harmonic(logRadius, 6).along(endsOf(logRadius)) >= bladeA6) return 'blade';
 	// five corners
 	if (harmonic(logRadius, 5).size > OUTLINE_LIMITS.evenA3 / 2) return 'other';
 	return fourth.size > ovalA4 ? 'other' : 'even';
