@@ -19,4 +19,3 @@ export const load: LayoutServerLoad = ({ url, depends }) => {
 	const words = Object.entries(ui).filter(([key]) => forStaff || !key.startsWith('desk_'));
 	return { frame: { ...rest, ui: Object.fromEntries(words) }, preparing: null };
 };
-};
