@@ -1,4 +1,4 @@
-import { cp, mkdir, mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promises';
+import { cp, mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 import { gzipSync } from 'node:zlib';
@@ -227,11 +227,10 @@ async function benchEdit(browser: Browser) {
 	for (let i = ids.length; i < 500; i += 1) {
 		const from = path.join(folder, 'specimens', ids[i % ids.length]);
 		const to = path.join(folder, 'specimens', `copy-${i}`);
-		await mkdir(to);
-		for (const name of await readdir(from)) {
-			const text = await readFile(path.join(from, name), 'utf8');
-			await writeFile(path.join(to, name), text.replace(/^accession: .*$/m, `accession: COPY ${i}`));
-		}
+		await cp(from, to, { recursive: true });
+		const facts = path.join(to, 'specimen.yaml');
+		const text = await readFile(facts, 'utf8');
+		await writeFile(facts, text.replace(/^accession: .*$/m, `accession: COPY ${i}`));
 	}
 	const served = await serve({ contentDir: folder, port: 4397 });
 	const context = await visitor(browser);
@@ -255,13 +254,13 @@ async function benchEdit(browser: Browser) {
 	}
 	const specimenFile = path.join(folder, 'specimens', ids[0], 'specimen.yaml');
 	const facts = await readFile(specimenFile, 'utf8');
+	const errors = async () =>
+		((await (await fetch(`${served.url}/healthz`)).json()) as { problems: { errors: number } }).problems
+			.errors;
+	const before = await errors();
 	const saved = performance.now();
 	await writeFile(specimenFile, facts.replace('group:', 'grup:'));
-	for (;;) {
-		const health = (await (await fetch(`${served.url}/healthz`)).json()) as { problems: { errors: number } };
-		if (health.problems.errors > 0) break;
-		await new Promise((resolve) => setTimeout(resolve, 10));
-	}
+	while ((await errors()) <= before) await new Promise((resolve) => setTimeout(resolve, 10));
 	const bad = performance.now() - saved;
 	await context.close();
 	const dataDir = served.dataDir;
