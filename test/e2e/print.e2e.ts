@@ -16,6 +16,11 @@ test('a printed comparison has measured drawings, measures and words on white, a
 		const pane = page.locator(`[data-place="${place}"]`);
 		await expect(pane.locator('.drawn svg')).toBeVisible();
 		expect(await pane.locator('.drawn svg path').count()).toBeGreaterThan(4);
+		// the words stand below the drawing, not under it
+		const drawing = await pane.locator('.drawn svg').boundingBox();
+		const words = await pane.locator('.words').boundingBox();
+		expect(drawing?.height).toBeLessThanOrEqual(481);
+		expect((drawing?.y ?? 0) + (drawing?.height ?? 0)).toBeLessThanOrEqual((words?.y ?? 0) + 1);
 		await expect(pane.locator('[data-measure="measure_height"]')).toBeVisible();
 	}
 	await expect(page.locator('.shelf, .buttons, canvas').filter({ visible: true })).toHaveCount(0);
