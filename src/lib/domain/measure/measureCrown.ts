@@ -35,6 +35,8 @@ import { tipRadius } from './tipRadius';
 export interface MeasureOptions {
 	/** the crown's own points, for a tooth with its root */
 	marks?: CrownMarks;
+	/** the mesh comes from `weld` and need not be welded again */
+	welded?: boolean;
 }
 
 /** What both ways of defining the crown, marked or found, agree on. */
@@ -81,7 +83,7 @@ export function measureCrown(
 ): Result<CrownMeasures, MeasureProblem> {
 	const broken = checkMesh(mesh);
 	if (broken) return fail(broken);
-	const welded = weld(mesh);
+	const welded = options.welded ? mesh : weld(mesh);
 	const area = surfaceArea(welded);
 	if (!(area > 1e-12 * bounds(welded).diagonal ** 2) || welded.indices.length === 0) {
 		return fail({ code: 'no-area', message: 'All triangles fall together: the surface has no area.' });

@@ -23,7 +23,7 @@ export function measureScan(
 ): Result<MeasuredScan, MeasureProblem> {
 	const mesh = weld(found);
 	const marks = crown && movedBy(crown, origin_mm);
-	const measured = measureCrown(mesh, marks ? { marks } : {});
+	const measured = measureCrown(mesh, { welded: true, ...(marks ? { marks } : {}) });
 	if (!measured.ok) return measured;
 	const own = measured.value.warnings;
 	const before: CrownMeasures['warnings'] = warnings.filter(
