@@ -4,6 +4,7 @@
  */
 import type { Preservation } from '../content/exhibit';
 import type { PlaneFrame } from '../domain/mesh/section';
+import type { TriMesh } from '../domain/mesh/triMesh';
 import type { Vec3 } from '../domain/vec3';
 
 /** A prepared shape ready to be shown. */
@@ -15,6 +16,38 @@ export interface ShapeRef {
 	bounds: { min: readonly [number, number, number]; max: readonly [number, number, number] };
 	/** height of the crown above its base, mm: what "same height" makes equal */
 	crownHeight_mm: number;
+}
+
+/** One piece of a shape made in the browser. */
+export interface MeshPart {
+	/** stays the same from update to update */
+	id: string;
+	/** own frame of the part, mm, closed or open; `regions` per triangle as in prepared shapes */
+	mesh: TriMesh;
+	/** openness to the light per vertex of `mesh`, 0 shut in .. 1 open; left out = all open */
+	occlusion?: ArrayLike<number>;
+	/** 16 numbers, column by column: from the part's frame to the view's (mm); left out = where it is */
+	place?: readonly number[];
+	/** default: the shape's */
+	preservation?: Preservation;
+	/** height of the part's crown in its own frame, mm; default: the shape's */
+	crownHeight_mm?: number;
+	/** colour mixed in, sRGB 0 .. 255, and how much of it, 0 .. 1 */
+	tint?: { rgb: readonly [number, number, number]; share: number };
+	/** 0 .. 1; below 1 what lies behind or inside shines through; default 1 */
+	opacity?: number;
+	hidden?: boolean;
+}
+
+/** A shape made in the browser: one part or several in one view. */
+export interface MeshShape {
+	parts: readonly MeshPart[];
+	preservation: Preservation;
+	/** what the view makes room for, mm; parts may change size inside it, and what reaches out of it is cut off */
+	bounds: ShapeRef['bounds'];
+	crownHeight_mm: number;
+	/** lay no shadow on the felt; default false */
+	noShadow?: boolean;
 }
 
 /** same-scale: one mm is one mm in every view; same-height: every crown is drawn equally tall */
@@ -43,6 +76,8 @@ export interface SurfaceHit {
 	point: Vec3;
 	/** unit */
 	normal: Vec3;
+	/** id of the part it lies on, where the shape has parts */
+	part?: string;
 }
 
 /** A mark that stays with the tooth; what it looks like is the page's business. */
@@ -79,6 +114,13 @@ export interface Lamp {
 export interface StageView {
 	/** Shows a shape, replacing the last; resolves when its first frame has been drawn. `null` empties the view. */
 	show(shape: ShapeRef | null): Promise<void>;
+	/** Shows a shape made in the browser, replacing the last; resolves when its first frame has been drawn. */
+	showMesh(shape: MeshShape): Promise<void>;
+	/**
+	 * Changes what `showMesh` shows; does nothing while that is not the shape shown. Parts are known by id: one whose
+	 * mesh is the same object is left alone, one of the same topology only has its positions and normals sent again.
+	 */
+	updateMesh(shape: MeshShape): void;
 	/** Turns by degrees (buttons and keys); with linked views all turn. */
 	turnBy(yaw_deg: number, tilt_deg: number): void;
 	zoomBy(factor: number): void;

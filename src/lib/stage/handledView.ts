@@ -3,14 +3,21 @@ import type { Pin, Pose, ShapeRef, SurfaceHit } from './api';
 import type { LoadedShape } from './loadShape';
 import type { ToothMaterials } from './materials';
 import type { Loan } from './pool';
+import type { ShownParts } from './shownParts';
 import { between, DEFAULT_POSE, easeOut, glided, turned } from './pose';
 import { EASE_ms } from './thresholds';
+
+/** What the view needs to know of any shape. */
+export type ShownShape = Pick<ShapeRef, 'bounds' | 'crownHeight_mm'>;
 
 export interface HandledView {
 	element: HTMLElement;
 	materials: ToothMaterials;
-	shape: ShapeRef | null;
+	/** what is shown, whether loaded or made in the browser */
+	shape: ShownShape | null;
 	loan: Loan<LoadedShape> | null;
+	/** what `showMesh` shows, in the place of a loan */
+	parts: ShownParts | null;
 	pose: Pose;
 	/** px per mm at zoom 1, in this layout; null while empty */
 	fit: number | null;
@@ -31,6 +38,7 @@ export const createHandledView = (element: HTMLElement, materials: ToothMaterial
 	materials,
 	shape: null,
 	loan: null,
+	parts: null,
 	pose: { ...DEFAULT_POSE },
 	fit: null,
 	stretch: null,

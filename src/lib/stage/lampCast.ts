@@ -63,10 +63,9 @@ export const lampView = (
 };
 
 export interface Caster {
-	/** Draws the map of one tooth; it holds until the next call. Leaves the renderer's target changed. */
+	/** Draws the map of one view's parts; it holds until the next call. Leaves the renderer's target changed. */
 	cast(
-		geometry: BufferGeometry,
-		closed: boolean,
+		parts: readonly { geometry: BufferGeometry; closed: boolean; place: Matrix4 | null }[],
 		bounds: ShapeRef['bounds'],
 		turn: Matrix4,
 		lamp: Lamp,
@@ -119,18 +118,24 @@ export const createCaster = (renderer: WebGLRenderer): Caster => {
 		});
 	};
 	return {
-		cast(geometry, closed, bounds, turn, lamp) {
+		cast(parts, bounds, turn, lamp) {
 			target ??= made();
 			const { toLamp, perMm } = lampView(bounds, turn, lamp);
-			const material = closed ? closedMaterial : openMaterial;
-			material.uniforms.toLamp.value = toLamp;
-			mesh.geometry = geometry;
-			mesh.material = material;
+			const closed = parts.every((part) => part.closed);
 			target.viewport.set(0, 0, MAP_px, MAP_px);
 			target.scissorTest = false;
 			renderer.setRenderTarget(target);
 			renderer.clear(false, true, false);
-			renderer.render(scene, camera);
+			for (const part of parts) {
+				const material = part.closed ? closedMaterial : openMaterial;
+				const matrix: Matrix4 = material.uniforms.toLamp.value;
+				matrix.copy(toLamp);
+				if (part.place) matrix.multiply(part.place);
+				material.uniformsNeedUpdate = true;
+				mesh.geometry = part.geometry;
+				mesh.material = material;
+				renderer.render(scene, camera);
+			}
 			const radius_mm = Math.hypot(...[0, 1, 2].map((i) => bounds.max[i] - bounds.min[i])) / 2;
 			const texel_mm = 1 / (MAP_px * Math.min(perMm.x, perMm.y));
 			const soft_mm = Math.max(SOFT * radius_mm, 1.2 * texel_mm);

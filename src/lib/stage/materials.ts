@@ -1,10 +1,14 @@
 /** The two materials of a view's tooth and their shared uniforms. */
 import {
 	Color,
+	CustomBlending,
 	DoubleSide,
 	FrontSide,
 	Matrix3,
 	Matrix4,
+	NoBlending,
+	OneFactor,
+	OneMinusSrcAlphaFactor,
 	ShaderMaterial,
 	Vector2,
 	Vector3,
@@ -15,7 +19,7 @@ import type { Preservation } from '../content/exhibit';
 import { REGIONS, type Region } from '../domain/mesh/triMesh';
 import type { LampCast } from './lampCast';
 import { lampFrame, lampGain } from './lamp';
-import type { Lamp } from './api';
+import type { Lamp, MeshPart } from './api';
 import { TOOTH_FRAGMENT, TOOTH_VERTEX } from './shading.glsl';
 
 /** roughness 0 .. 1, strength of the glossy coat, of fibres, of enamel's own marks (banding, translucency) */
@@ -35,8 +39,10 @@ export interface ToothMaterials {
 	light: ShaderMaterial;
 	/** `closed`: the inner side need not be drawn. */
 	dress(preservation: Preservation, crownHeight_mm: number, closed: boolean): void;
+	/** Mixes a colour into the palette and lets what lies behind shine through; call it after `dress`. */
+	colour(tint: MeshPart['tint'] | null, opacity: number): void;
 	/** Puts the lamp there; `cast`: what the tooth throws its own shadow with, needed at full quality. */
-	illuminate(lamp: Lamp, cast: LampCast | null): void;
+	illuminate(lamp: Lamp, cast: LampCast | null, place?: Matrix4 | null): void;
 	dispose(): void;
 }
 
@@ -55,6 +61,7 @@ export const createToothMaterials = (): ToothMaterials => {
 		crownHeight: { value: 1 },
 		lamp: { value: new Matrix3() },
 		lampGain: { value: 1 },
+		opacity: { value: 1 },
 	};
 	const casting = {
 		toLamp: { value: new Matrix4() },
@@ -70,6 +77,7 @@ export const createToothMaterials = (): ToothMaterials => {
 			uniforms: full ? { ...uniforms, ...casting } : uniforms,
 			defines: full ? { FULL: '' } : {},
 			side: FrontSide,
+			blending: NoBlending,
 			toneMapped: false,
 		});
 	const [full, light] = [make(true), make(false)];
@@ -85,12 +93,28 @@ export const createToothMaterials = (): ToothMaterials => {
 			uniforms.palette.value = linearPalette(preservation);
 			uniforms.crownHeight.value = Math.max(1e-6, crownHeight_mm);
 		},
-		illuminate(lamp, cast) {
+		colour(tint, opacity) {
+			if (tint) {
+				const [r, g, b] = tint.rgb;
+				const colour = new Color().setRGB(r / 255, g / 255, b / 255, 'srgb');
+				for (const own of uniforms.palette.value)
+					own.lerp(new Vector3(colour.r, colour.g, colour.b), tint.share);
+			}
+			uniforms.opacity.value = opacity;
+			for (const material of [full, light]) {
+				material.transparent = opacity < 1;
+				material.blending = opacity < 1 ? CustomBlending : NoBlending;
+				material.blendSrc = OneFactor;
+				material.blendDst = OneMinusSrcAlphaFactor;
+			}
+		},
+		illuminate(lamp, cast, place) {
 			const { side, over, dir } = lampFrame(lamp);
 			uniforms.lamp.value.fromArray([...side, ...over, ...dir]);
 			uniforms.lampGain.value = lampGain(lamp);
 			if (!cast) return;
 			casting.toLamp.value.copy(cast.toLamp);
+			if (place) casting.toLamp.value.multiply(place);
 			casting.lampLift.value = cast.lift_mm;
 			casting.shadowMap.value = cast.map;
 			casting.shadowSpread.value.copy(cast.spread);

@@ -1,23 +1,25 @@
 /** The only module that owns a WebGLRenderer: one context, many views, each drawn where its element stands. */
-import { BufferGeometry, Camera, Mesh, Scene, WebGLRenderer, type WebGLRenderTarget } from 'three';
+import { BufferGeometry, Camera, Matrix4, Mesh, Scene, WebGLRenderer, type WebGLRenderTarget } from 'three';
 import { NoWebGL, type Lamp, type Pose, type ShapeRef } from './api';
 import { intersection, nextCanvasBox } from './canvasBox';
 import { extents } from './fit';
 import type { Step } from './governor';
 import { lampFrame } from './lamp';
 import { createCaster } from './lampCast';
-import type { LoadedShape } from './loadShape';
+import type { CentreLine } from './centreLine';
 import type { ToothMaterials } from './materials';
-import { createCopyPass, createSampledBuffer, createShadowPass } from './passes';
+import { createCopyPass, createSampledBuffer, createShadowPass, createVeil } from './passes';
 import { place, type Placement } from './placement';
+import type { PaintedPart } from './shownParts';
 import { frustum, viewRect, type Box, type ViewRect } from './viewport';
 
 export interface Picture {
 	/** where the view's element stands, CSS px of the window */
 	box: Box;
-	shape: ShapeRef;
-	loaded: LoadedShape;
-	materials: ToothMaterials;
+	bounds: ShapeRef['bounds'];
+	parts: readonly PaintedPart[];
+	/** what the shadow on the felt is made of; null for none */
+	centreLine: CentreLine | null;
 	pose: Pose;
 	pxPerMm: number;
 }
@@ -73,11 +75,21 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 	renderer.setClearColor(0x000000, 0);
 
 	const camera = new Camera();
-	const tooth = new Mesh(new BufferGeometry());
-	tooth.matrixAutoUpdate = false;
-	tooth.frustumCulled = false;
 	const toothScene = new Scene();
-	toothScene.add(tooth);
+	const empty = new BufferGeometry();
+	const bodies: Mesh[] = [];
+	/** One of the meshes that parts are drawn with, made when first needed. */
+	const body = (index: number): Mesh => {
+		if (bodies[index]) return bodies[index];
+		const made = new Mesh(empty);
+		made.matrixAutoUpdate = false;
+		made.frustumCulled = false;
+		toothScene.add(made);
+		bodies[index] = made;
+		return made;
+	};
+	body(0);
+	const veil = createVeil();
 	const shadow = createShadowPass();
 	const copy = createCopyPass();
 	const caster = createCaster(renderer);
@@ -99,8 +111,8 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 	};
 
 	/** Turns the lens to what `rect` must show; returns how far away the tooth stands, mm. */
-	const look = ({ shape, pxPerMm }: Picture, rect: ViewRect): number => {
-		const f = frustum(rect.lens, pxPerMm, extents(shape.bounds).radius_mm);
+	const look = ({ bounds, pxPerMm }: Picture, rect: ViewRect): number => {
+		const f = frustum(rect.lens, pxPerMm, extents(bounds).radius_mm);
 		camera.projectionMatrix.makePerspective(f.left, f.right, f.top, f.bottom, f.near, f.far);
 		camera.projectionMatrixInverse.copy(camera.projectionMatrix).invert();
 		return f.distance;
@@ -113,20 +125,38 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 
 	/** Draws one view; with a `room` at full quality by way of it, without one lightly and straight. */
 	const paint = ({ picture, placement, whole, own }: Job, lamp: Lamp, room: WebGLRenderTarget | null) => {
-		const { loaded, materials, shape, box, pxPerMm } = picture;
+		const { parts, bounds, box, pxPerMm } = picture;
 		const distance = look(picture, whole);
-		shadow.set(placement, distance, (box.right - box.left) / pxPerMm, (box.bottom - box.top) / pxPerMm);
-		onCanvas(whole);
-		renderer.render(shadow.scene, camera);
+		if (placement.chain.length > 0) {
+			shadow.set(placement, distance, (box.right - box.left) / pxPerMm, (box.bottom - box.top) / pxPerMm);
+			onCanvas(whole);
+			renderer.render(shadow.scene, camera);
+		}
 		if (!own) return;
-		materials.illuminate(
-			lamp,
-			room && caster.cast(loaded.full, loaded.closed, shape.bounds, placement.turn, lamp),
-		);
-		tooth.geometry = room ? loaded.full : loaded.light;
-		tooth.material = room ? materials.full : materials.light;
-		tooth.matrix.makeTranslation(0, 0, -distance).multiply(placement.turn);
-		tooth.matrixWorldNeedsUpdate = true;
+		const casting = parts
+			.filter(({ opacity }) => opacity === 1)
+			.map(({ loaded, place }) => ({ geometry: loaded.full, closed: loaded.closed, place }));
+		const cast = room && caster.cast(casting, bounds, placement.turn, lamp);
+		const stand = new Matrix4().makeTranslation(0, 0, -distance).multiply(placement.turn);
+		let used = 0;
+		const put = ({ loaded, place }: PaintedPart, material: Mesh['material'], order: number) => {
+			const mesh = body(used++);
+			mesh.visible = true;
+			mesh.geometry = room ? loaded.full : loaded.light;
+			mesh.material = material;
+			mesh.renderOrder = order;
+			mesh.matrix.copy(stand);
+			if (place) mesh.matrix.multiply(place);
+			mesh.matrixWorldNeedsUpdate = true;
+		};
+		parts.forEach((part, i) => {
+			part.materials.illuminate(lamp, cast, part.place);
+			const seeThrough = part.opacity < 1;
+			// solid parts first; of each see-through one its depth, then its surface
+			if (seeThrough) put(part, veil, 1 + 2 * i);
+			put(part, room ? part.materials.full : part.materials.light, seeThrough ? 2 + 2 * i : 0);
+		});
+		for (const mesh of bodies.slice(used)) mesh.visible = false;
 		look(picture, own);
 		if (!room) {
 			onCanvas(own);
@@ -149,9 +179,9 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 		draw(pictures, lamp, step, pixelRatio, moving) {
 			const { dir } = lampFrame(lamp);
 			const wanted = pictures.flatMap((picture) => {
-				const { box, shape, loaded, pose, pxPerMm } = picture;
+				const { box, bounds, centreLine, pose, pxPerMm } = picture;
 				const middle = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
-				const placement = place(shape.bounds, loaded.centreLine, pose, pxPerMm, dir);
+				const placement = place(bounds, centreLine, pose, pxPerMm, dir);
 				const clipped = (part: Box) =>
 					intersection(box, {
 						left: middle.x + part.left,
@@ -185,10 +215,12 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 			const largest = (side: 'width' | 'height') => Math.max(1, ...jobs.map(({ own }) => own?.[side] ?? 1));
 			const room = step.shading === 'full' ? buffer.atLeast(largest('width'), largest('height')) : null;
 			for (const job of jobs) paint(job, lamp, room);
+			// what was drawn may be let go of: nothing here may hold it
+			for (const mesh of bodies) mesh.geometry = empty;
 		},
 		warm(materials) {
 			for (const material of [materials.light, materials.full]) {
-				tooth.material = material;
+				body(0).material = material;
 				renderer.compile(toothScene, camera);
 			}
 			renderer.compile(shadow.scene, camera);
@@ -221,6 +253,7 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 			caster.dispose();
 			shadow.dispose();
 			copy.dispose();
+			veil.dispose();
 			renderer.dispose();
 			renderer.forceContextLoss();
 		},

@@ -17,7 +17,14 @@ import {
 } from 'three';
 import { CENTRE_POINTS } from './centreLine';
 import type { Placement } from './placement';
-import { COPY_FRAGMENT, COPY_VERTEX, SHADOW_FRAGMENT, SHADOW_VERTEX } from './shading.glsl';
+import {
+	CAST_FRAGMENT,
+	COPY_FRAGMENT,
+	COPY_VERTEX,
+	SHADOW_FRAGMENT,
+	SHADOW_VERTEX,
+	VEIL_VERTEX,
+} from './shading.glsl';
 
 /** Both write premultiplied colour over what is there. */
 const OVER = {
@@ -106,6 +113,17 @@ export const createCopyPass = (): CopyPass => {
 		},
 	};
 };
+
+/** Draws only depth, after everything solid: see the painter. */
+export const createVeil = (): ShaderMaterial =>
+	new ShaderMaterial({
+		name: 'veil',
+		vertexShader: VEIL_VERTEX,
+		fragmentShader: CAST_FRAGMENT,
+		colorWrite: false,
+		transparent: true,
+		toneMapped: false,
+	});
 
 /** Its sides are multiples of this, px, so that it is seldom made anew. */
 const BUFFER_GRID = 64;

@@ -35,6 +35,9 @@ export const pickerOf = (geometry: BufferGeometry): Picker => {
 	return picker;
 };
 
+/** A geometry has been bent: its picker no longer holds. */
+export const forgetPicker = (geometry: BufferGeometry): void => void made.delete(geometry);
+
 const tuple = ({ x, y, z }: Vector3): Vec3 => [x, y, z];
 
 /** Builds the tree over a geometry's triangles, which stay as they are. */

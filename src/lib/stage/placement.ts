@@ -1,7 +1,7 @@
 /** Where a turned tooth and its shadow lie, before anything is drawn. */
 import { Matrix4, Vector3 } from 'three';
 import type { Pose, ShapeRef } from './api';
-import { CENTRE_POINTS, type CentreLine } from './centreLine';
+import type { CentreLine } from './centreLine';
 import { rotationOf } from './stand';
 import { EYE_radii, type Box } from './viewport';
 
@@ -13,7 +13,7 @@ const LONGEST_SLOPE = 2.6;
 export interface Placement {
 	/** tooth frame to a frame at the middle of its bounds, x right, y up, z to the viewer, mm */
 	turn: Matrix4;
-	/** centre and radius of each of the shadow's discs on the felt, mm */
+	/** centre and radius of each of the shadow's discs on the felt, mm; none without a shadow */
 	chain: Vector3[];
 	/** softness of the shadow's edge, mm */
 	blur_mm: number;
@@ -28,7 +28,8 @@ export interface Placement {
 /** Pure: the same shape, pose and scale give the same placement. */
 export const place = (
 	bounds: ShapeRef['bounds'],
-	centreLine: CentreLine,
+	/** null = no shadow */
+	centreLine: CentreLine | null,
 	pose: Pose,
 	pxPerMm: number,
 	/** unit, from the tooth towards the lamp, x right, y up, z to the viewer */
@@ -47,9 +48,10 @@ export const place = (
 	const [across, up] = [reach(0) * near, reach(1) * near];
 	turn.multiply(new Matrix4().makeTranslation(-mid[0], -mid[1], -mid[2]));
 
-	const { points } = centreLine;
+	const points = centreLine?.points ?? new Float32Array();
+	const discs = points.length / 4;
 	let widest = 0;
-	for (let i = 0; i < CENTRE_POINTS; i++) widest = Math.max(widest, points[i * 4 + 3]);
+	for (let i = 0; i < discs; i++) widest = Math.max(widest, points[i * 4 + 3]);
 	const blur_mm = 0.75 * widest + 0.02 * half.length();
 	const flat = Math.hypot(lampDir[0], lampDir[1]);
 	const slope = flat / Math.max(1e-6, lampDir[2]);
@@ -59,7 +61,7 @@ export const place = (
 		flat > 1e-6 ? [-(lampDir[0] / flat) * throw_, -(lampDir[1] / flat) * throw_] : [0, 0];
 	const shadow: Box = { left: Infinity, right: -Infinity, top: -Infinity, bottom: Infinity };
 	const chain: Vector3[] = [];
-	for (let i = 0; i < CENTRE_POINTS; i++) {
+	for (let i = 0; i < discs; i++) {
 		const point = new Vector3().fromArray(points, i * 4).applyMatrix4(turn);
 		const r = points[i * 4 + 3] * 0.9;
 		// where the lamp's ray through this point meets the felt behind the tooth

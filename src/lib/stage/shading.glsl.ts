@@ -61,6 +61,7 @@ uniform mat3 normalMatrix;
 /** columns: short side, long side, direction */
 uniform mat3 lamp;
 uniform float lampGain;
+uniform float opacity;
 varying vec4 vAlbedoAo;
 varying vec4 vNormalTip;
 varying vec4 vFinish;
@@ -238,7 +239,15 @@ void main() {
 #ifdef FULL
 	colour += (hash(vec3(gl_FragCoord.xy, 1.0)) - 0.5) / 255.0;
 #endif
-	gl_FragColor = vec4(colour, 1.0);
+	// premultiplied
+	gl_FragColor = vec4(colour * opacity, opacity);
+}
+`;
+
+/** Depth alone, so that of a see-through part only the nearest surface is drawn. */
+export const VEIL_VERTEX = /* glsl */ `
+void main() {
+	gl_Position = projectionMatrix * (modelViewMatrix * vec4(position, 1.0));
 }
 `;
 

@@ -35,7 +35,8 @@ import { loadShape, parkShape } from './loadShape';
 import { cleanLamp, DEFAULT_LAMP } from './lamp';
 import { createToothMaterials } from './materials';
 import { createPainter } from './painter';
-import { pickerOf } from './pick';
+import { ShownParts } from './shownParts';
+import { paintedOf, pickPart, surfaceOf } from './viewSurface';
 import { eyeOf, facing, lensOf, placeInView, rayAt, stepAlong, type Lens } from './pins';
 import { createPool } from './pool';
 import { cappedSpeed, DEFAULT_POSE, degreesPerPx, turned, zoomed } from './pose';
@@ -130,10 +131,10 @@ export const createStage = (
 		painter.draw(
 			views.flatMap((view) => {
 				const pxPerMm = shownPxPerMm(view, started);
-				if (!view.shape || !view.loan || pxPerMm === null) return [];
+				if (!view.shape || pxPerMm === null) return [];
 				const box = view.element.getBoundingClientRect();
-				const { shape, materials, pose } = view;
-				return [{ box, shape, loaded: view.loan.resource, materials, pose, pxPerMm }];
+				const { pose } = view;
+				return [{ box, bounds: view.shape.bounds, ...paintedOf(view), pose, pxPerMm }];
 			}),
 			lamp,
 			step,
@@ -288,7 +289,7 @@ export const createStage = (
 				return true;
 			},
 		});
-		const picker = () => view.loan && pickerOf(view.loan.resource.full);
+		const picker = () => surfaceOf(view);
 		/** The picture as it stands now. */
 		const lens = (): Lens | null => {
 			const pxPerMm = shownPxPerMm(view, now());
@@ -299,7 +300,7 @@ export const createStage = (
 			const through = lens();
 			const box = element.getBoundingClientRect();
 			if (!through) return null;
-			return picker()?.pick(rayAt(through, clientX - box.left, clientY - box.top)) ?? null;
+			return pickPart(view, rayAt(through, clientX - box.left, clientY - box.top));
 		};
 		const project = (point: Vec3, normal?: Vec3): PlaceInView | null => {
 			const through = lens();
@@ -312,8 +313,18 @@ export const createStage = (
 		};
 		const drop = () => {
 			view.loan?.release();
+			view.parts?.dispose();
 			view.loan = null;
+			view.parts = null;
 			view.shape = null;
+		};
+		/** Resolves when the next frame has been drawn. */
+		const firstFrame = () => {
+			refit(false, view);
+			poseChanged = true;
+			const drawn = new Promise<void>((resolve) => view.waiting.push(resolve));
+			moved();
+			return drawn;
 		};
 		const isHere = () => views.includes(view);
 
@@ -325,17 +336,32 @@ export const createStage = (
 				} else {
 					const loan = await pool.borrow(shape.url);
 					if (asked !== view.asked || !isHere()) return loan.release();
-					const old = view.loan;
+					drop();
 					view.loan = loan;
 					view.shape = shape;
-					old?.release();
 					view.materials.dress(shape.preservation, shape.crownHeight_mm, loan.resource.closed);
 				}
-				refit(false, view);
+				return firstFrame();
+			},
+			async showMesh(shape) {
+				view.asked++;
+				if (!isHere()) return;
+				if (view.parts) view.parts.update(shape);
+				else {
+					drop();
+					view.parts = new ShownParts(shape);
+				}
+				view.shape = shape;
+				return firstFrame();
+			},
+			updateMesh(shape) {
+				if (!view.parts) return;
+				view.parts.update(shape);
+				const before = view.shape;
+				view.shape = shape;
+				if (JSON.stringify(before?.bounds) !== JSON.stringify(shape.bounds)) refit(false);
 				poseChanged = true;
-				const drawn = new Promise<void>((resolve) => view.waiting.push(resolve));
 				moved();
-				return drawn;
 			},
 			turnBy: (yaw_deg, tilt_deg) => turnNow(view, yaw_deg, tilt_deg),
 			zoomBy: (factor) => zoomNow(view, factor),
@@ -448,6 +474,7 @@ export const createStage = (
 			for (const view of views) {
 				for (const done of view.waiting.splice(0)) done();
 				view.loan?.release();
+				view.parts?.dispose();
 				view.materials.dispose();
 			}
 			views.length = 0;
