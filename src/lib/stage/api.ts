@@ -3,6 +3,7 @@
  * be typed against it while the stage itself is loaded later, in the background.
  */
 import type { Preservation } from '../content/exhibit';
+import type { CutSection } from '../domain/measure/cutSection';
 import type { PlaneFrame } from '../domain/mesh/section';
 import type { TriMesh } from '../domain/mesh/triMesh';
 import type { Vec3 } from '../domain/vec3';
@@ -50,8 +51,14 @@ export interface MeshShape {
 	noShadow?: boolean;
 }
 
-/** same-scale: one mm is one mm in every view; same-height: every crown is drawn equally tall */
-export type ScaleMode = 'same-scale' | 'same-height';
+/**
+ * same-scale: one mm is one mm in every view; same-height: every crown is drawn equally tall; life-size: one mm is one
+ * mm on the glass, whether or not it fits, and nothing zooms
+ */
+export type ScaleMode = 'same-scale' | 'same-height' | 'life-size';
+
+/** Where a tooth is cut across its long axis: mm above the base of its crown, or a share of the crown's height. */
+export type Cut = { height_mm: number } | { fraction: number };
 
 /** Where a view's tooth is turned to; yaw about its long axis, tilt towards the viewer, both degrees. */
 export interface Pose {
@@ -139,6 +146,13 @@ export interface StageView {
 	slide(from: SurfaceHit, right_mm: number, up_mm: number): SurfaceHit | null;
 	/** Middle of the section at a height along a frame's normal (tooth frame); null where there is none. */
 	middleAt(frame: PlaneFrame, height_mm: number): Vec3 | null;
+	/**
+	 * Takes off what lies above a cut and fills its face; null = whole. Holds for shapes shown later too. Shapes made in
+	 * the browser, and teeth that the plane misses, stay whole.
+	 */
+	setCut(cut: Cut | null): void;
+	/** The section at a cut, from every triangle; null while empty or where the plane misses the tooth. */
+	sectionAt(cut: Cut): CutSection | null;
 	/** Outermost surface in a direction seen from a point within; null where there is none. */
 	outermost(from: Vec3, direction: Vec3): SurfaceHit | null;
 	/** Where a point appears; null while empty. */
@@ -191,7 +205,8 @@ export interface Stage {
 	/** Adds a view drawn where `element` stands; gestures on the element turn its tooth. */
 	addView(element: HTMLElement): StageView;
 	/** At first same-scale. Under same-scale zoom is one for all views, linked or not: a mm stays a mm everywhere. */
-	setScaleMode(mode: ScaleMode): void;
+	/** `lifePxPerMm`: CSS px per mm of the glass, needed for life-size; without it that is same-scale. */
+	setScaleMode(mode: ScaleMode, lifePxPerMm?: number | null): void;
 	/** At first linked. Linking again eases all views to the pose of the one last touched. */
 	setLinked(linked: boolean): void;
 	/**

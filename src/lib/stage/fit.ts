@@ -30,11 +30,17 @@ export const pxPerMmToFit = ({ width_px, height_px, bounds }: FitInput): number 
 /**
  * px per mm of each view at zoom 1; null stays null (an empty view).
  * same-scale: one value for all, the largest tooth fits. same-height: crowns equally tall, all fit.
+ * life-size: `lifePxPerMm` for all, fit or not; without it as same-scale.
  */
-export const fitViews = (views: readonly (FitInput | null)[], mode: ScaleMode): (number | null)[] => {
+export const fitViews = (
+	views: readonly (FitInput | null)[],
+	mode: ScaleMode,
+	lifePxPerMm: number | null = null,
+): (number | null)[] => {
 	const shown = views.filter((v): v is FitInput => v !== null && v.width_px > 0 && v.height_px > 0);
 	const fits = (v: FitInput | null): v is FitInput => v !== null && shown.includes(v);
-	if (mode === 'same-scale') {
+	if (mode === 'life-size' && lifePxPerMm !== null) return views.map((v) => (fits(v) ? lifePxPerMm : null));
+	if (mode !== 'same-height') {
 		const common = Math.min(...shown.map(pxPerMmToFit));
 		return views.map((v) => (fits(v) ? common : null));
 	}

@@ -1,11 +1,12 @@
 /** One view's state: its shape, where its tooth is turned to, and what is still easing or gliding. */
-import type { Pin, Pose, ShapeRef, SurfaceHit } from './api';
+import type { Cut, Pin, Pose, ShapeRef, SurfaceHit } from './api';
 import type { LoadedShape } from './loadShape';
 import type { ToothMaterials } from './materials';
 import type { Loan } from './pool';
 import type { ShownParts } from './shownParts';
 import { between, DEFAULT_POSE, easeOut, glided, turned } from './pose';
 import { EASE_ms } from './thresholds';
+import type { ViewCut } from './tools/viewCut';
 
 /** What the view needs to know of any shape. */
 export type ShownShape = Pick<ShapeRef, 'bounds' | 'crownHeight_mm'>;
@@ -30,6 +31,9 @@ export interface HandledView {
 	/** resolve when the next frame has been drawn */
 	waiting: (() => void)[];
 	pins: readonly Pin[];
+	/** the cut that was asked for, and as it goes through the tooth shown; null = whole */
+	cutAsked: Cut | null;
+	cut: ViewCut | null;
 	tapListeners: Set<(hit: SurfaceHit | null) => void>;
 }
 
@@ -47,6 +51,8 @@ export const createHandledView = (element: HTMLElement, materials: ToothMaterial
 	asked: 0,
 	waiting: [],
 	pins: [],
+	cutAsked: null,
+	cut: null,
 	tapListeners: new Set(),
 });
 

@@ -27,6 +27,9 @@ export const MAP_px = 1024;
 /** Half-width of a shadow's soft edge, share of the tooth's bounding radius. */
 const SOFT = 0.007;
 
+/** No tooth reaches so high. */
+const NO_CUT_mm = 1e6;
+
 /** What a tooth's own shader needs of the map. */
 export interface LampCast {
 	/** tooth frame to the lamp's clip space */
@@ -69,6 +72,8 @@ export interface Caster {
 		bounds: ShapeRef['bounds'],
 		turn: Matrix4,
 		lamp: Lamp,
+		/** what lies above casts nothing; mm along the parts' own y, null = all of it casts */
+		cut_mm?: number | null,
 	): LampCast;
 	/** Makes the shader now. */
 	warm(): void;
@@ -84,7 +89,7 @@ export const createCaster = (renderer: WebGLRenderer): Caster => {
 			name: 'lamp depth',
 			vertexShader: CAST_VERTEX,
 			fragmentShader: CAST_FRAGMENT,
-			uniforms: { toLamp: { value: new Matrix4() } },
+			uniforms: { toLamp: { value: new Matrix4() }, cutHeight: { value: NO_CUT_mm } },
 			// the far side of a closed tooth is in the dark anyway: shadows cast by it cannot spoil the lit side
 			side: closed ? BackSide : DoubleSide,
 			colorWrite: false,
@@ -118,7 +123,7 @@ export const createCaster = (renderer: WebGLRenderer): Caster => {
 		});
 	};
 	return {
-		cast(parts, bounds, turn, lamp) {
+		cast(parts, bounds, turn, lamp, cut_mm = null) {
 			target ??= made();
 			const { toLamp, perMm } = lampView(bounds, turn, lamp);
 			const closed = parts.every((part) => part.closed);
@@ -131,6 +136,7 @@ export const createCaster = (renderer: WebGLRenderer): Caster => {
 				const matrix: Matrix4 = material.uniforms.toLamp.value;
 				matrix.copy(toLamp);
 				if (part.place) matrix.multiply(part.place);
+				material.uniforms.cutHeight.value = cut_mm ?? NO_CUT_mm;
 				material.uniformsNeedUpdate = true;
 				mesh.geometry = part.geometry;
 				mesh.material = material;

@@ -11,6 +11,10 @@ import type { ToothMaterials } from './materials';
 import { createCopyPass, createSampledBuffer, createShadowPass, createVeil } from './passes';
 import { place, type Placement } from './placement';
 import type { PaintedPart } from './shownParts';
+import { createCapPass } from './tools/capPass';
+import { cutLine } from './tools/cutLine';
+import { cutProjection } from './tools/cutProjection';
+import type { ViewCut } from './tools/viewCut';
 import { frustum, viewRect, type Box, type ViewRect } from './viewport';
 
 export interface Picture {
@@ -20,6 +24,8 @@ export interface Picture {
 	parts: readonly PaintedPart[];
 	/** what the shadow on the felt is made of; null for none */
 	centreLine: CentreLine | null;
+	/** what lies above it is taken off; null = whole */
+	cut: ViewCut | null;
 	pose: Pose;
 	pxPerMm: number;
 }
@@ -92,6 +98,7 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 	const veil = createVeil();
 	const shadow = createShadowPass();
 	const copy = createCopyPass();
+	const caps = createCapPass();
 	const caster = createCaster(renderer);
 	const buffer = createSampledBuffer(renderer.capabilities.maxSamples);
 
@@ -125,7 +132,7 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 
 	/** Draws one view; with a `room` at full quality by way of it, without one lightly and straight. */
 	const paint = ({ picture, placement, whole, own }: Job, lamp: Lamp, room: WebGLRenderTarget | null) => {
-		const { parts, bounds, box, pxPerMm } = picture;
+		const { parts, bounds, box, pxPerMm, cut } = picture;
 		const distance = look(picture, whole);
 		if (placement.chain.length > 0) {
 			shadow.set(placement, distance, (box.right - box.left) / pxPerMm, (box.bottom - box.top) / pxPerMm);
@@ -136,7 +143,7 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 		const casting = parts
 			.filter(({ opacity }) => opacity === 1)
 			.map(({ loaded, place }) => ({ geometry: loaded.full, closed: loaded.closed, place }));
-		const cast = room && caster.cast(casting, bounds, placement.turn, lamp);
+		const cast = room && caster.cast(casting, bounds, placement.turn, lamp, cut?.height_mm);
 		const stand = new Matrix4().makeTranslation(0, 0, -distance).multiply(placement.turn);
 		let used = 0;
 		const put = ({ loaded, place }: PaintedPart, material: Mesh['material'], order: number) => {
@@ -157,10 +164,20 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 			put(part, room ? part.materials.full : part.materials.light, seeThrough ? 2 + 2 * i : 0);
 		});
 		for (const mesh of bodies.slice(used)) mesh.visible = false;
-		look(picture, own);
+		const pieces = () => {
+			look(picture, own);
+			if (!cut) return renderer.render(toothScene, camera);
+			const facing = cutProjection(camera.projectionMatrix, stand, cut.height_mm, bounds);
+			renderer.render(toothScene, camera);
+			if (!facing) return;
+			caps.set(cut, room ? 'full' : 'light', stand, lamp);
+			look(picture, own);
+			renderer.render(caps.scene, camera);
+			caps.clear();
+		};
 		if (!room) {
 			onCanvas(own);
-			renderer.render(toothScene, camera);
+			pieces();
 			return;
 		}
 		room.viewport.set(0, 0, own.width, own.height);
@@ -168,7 +185,7 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 		room.scissorTest = true;
 		renderer.setRenderTarget(room);
 		renderer.clear();
-		renderer.render(toothScene, camera);
+		pieces();
 		renderer.setRenderTarget(null);
 		copy.set(room.texture, own.x, own.y);
 		onCanvas(own);
@@ -179,7 +196,9 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 		draw(pictures, lamp, step, pixelRatio, moving) {
 			const { dir } = lampFrame(lamp);
 			const wanted = pictures.flatMap((picture) => {
-				const { box, bounds, centreLine, pose, pxPerMm } = picture;
+				const { box, bounds, pose, pxPerMm, cut } = picture;
+				const centreLine =
+					cut && picture.centreLine ? cutLine(picture.centreLine, cut.height_mm) : picture.centreLine;
 				const middle = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
 				const placement = place(bounds, centreLine, pose, pxPerMm, dir);
 				const clipped = (part: Box) =>
@@ -225,6 +244,7 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 			}
 			renderer.compile(shadow.scene, camera);
 			renderer.compile(copy.scene, camera);
+			renderer.compile(caps.scene, camera);
 			caster.warm();
 		},
 		forget() {
@@ -254,6 +274,7 @@ export const createPainter = (canvas: HTMLCanvasElement): Painter => {
 			shadow.dispose();
 			copy.dispose();
 			veil.dispose();
+			caps.dispose();
 			renderer.dispose();
 			renderer.forceContextLoss();
 		},

@@ -254,8 +254,10 @@ void main() {
 /** Depth as the lamp sees it. */
 export const CAST_VERTEX = /* glsl */ `
 uniform mat4 toLamp;
+uniform float cutHeight;
 void main() {
-	gl_Position = toLamp * vec4(position, 1.0);
+	// what is cut off is pressed flat onto the cut
+	gl_Position = toLamp * vec4(position.x, min(position.y, cutHeight), position.z, 1.0);
 }
 `;
 

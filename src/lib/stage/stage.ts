@@ -7,6 +7,7 @@
  */
 import type {
 	CreateStage,
+	Cut,
 	Lamp,
 	PlaceInView,
 	Pose,
@@ -41,6 +42,8 @@ import { eyeOf, facing, lensOf, placeInView, rayAt, stepAlong, type Lens } from 
 import { createPool } from './pool';
 import { cappedSpeed, DEFAULT_POSE, degreesPerPx, turned, zoomed } from './pose';
 import { quarterTurned, standingBounds } from './stand';
+import { cutterOf } from './tools/cutter';
+import { ViewCut } from './tools/viewCut';
 import { MAX_PIXEL_RATIO, RESTORE_WAIT_ms } from './thresholds';
 
 /** shapes that nobody shows but that stay in main memory, ready to be shown again */
@@ -81,6 +84,7 @@ export const createStage = (
 	let lamp: Lamp = { ...DEFAULT_LAMP };
 	let full = false;
 	let scaleMode: ScaleMode = 'same-scale';
+	let lifePxPerMm: number | null = null;
 	let linked = true;
 	let lost = false;
 	let losses = 0;
@@ -119,6 +123,7 @@ export const createStage = (
 					: null,
 			),
 			scaleMode,
+			lifePxPerMm,
 		);
 		views.forEach((v, i) => {
 			if (setFit(v, fits[i], now(), atOnce || options.reducedMotion || v === jump)) poseChanged = true;
@@ -134,7 +139,7 @@ export const createStage = (
 				if (!view.shape || pxPerMm === null) return [];
 				const box = view.element.getBoundingClientRect();
 				const { pose } = view;
-				return [{ box, bounds: view.shape.bounds, ...paintedOf(view), pose, pxPerMm }];
+				return [{ box, bounds: view.shape.bounds, ...paintedOf(view), cut: view.cut, pose, pxPerMm }];
 			}),
 			lamp,
 			step,
@@ -171,7 +176,9 @@ export const createStage = (
 	/** The views that go with this one: all when linked. */
 	const together = (view: HandledView) => (linked ? views : [view]);
 	/** Zoom is shared wherever sizes are meant to be compared. */
-	const zoomTogether = (view: HandledView) => (linked || scaleMode === 'same-scale' ? views : [view]);
+	const zoomTogether = (view: HandledView) => (linked || scaleMode !== 'same-height' ? views : [view]);
+	/** Every pose but at life size may be nearer or farther. */
+	const sized = (pose: Pose): Pose => (scaleMode === 'life-size' ? { ...pose, zoom: 1 } : pose);
 
 	const turnNow = (view: HandledView, yaw_deg: number, tilt_deg: number) => {
 		lastTouched = view;
@@ -183,6 +190,7 @@ export const createStage = (
 		moved();
 	};
 	const zoomNow = (view: HandledView, factor: number) => {
+		if (scaleMode === 'life-size') return;
 		lastTouched = view;
 		const { zoom } = zoomed(heading(view), factor);
 		for (const v of zoomTogether(view)) {
@@ -204,7 +212,7 @@ export const createStage = (
 	/** Each view that goes with this one eases to a pose of its own. */
 	const easeEach = (view: HandledView, to: (v: HandledView) => Pose) => {
 		lastTouched = view;
-		for (const v of together(view)) easeTo(v, to(v), now(), options.reducedMotion);
+		for (const v of together(view)) easeTo(v, sized(to(v)), now(), options.reducedMotion);
 		const { zoom } = heading(view);
 		for (const v of zoomTogether(view)) {
 			if (!together(view).includes(v)) easeTo(v, { ...heading(v), zoom }, now(), options.reducedMotion);
@@ -300,7 +308,9 @@ export const createStage = (
 			const through = lens();
 			const box = element.getBoundingClientRect();
 			if (!through) return null;
-			return pickPart(view, rayAt(through, clientX - box.left, clientY - box.top));
+			const hit = pickPart(view, rayAt(through, clientX - box.left, clientY - box.top));
+			// what is cut off cannot be touched
+			return hit && view.cut && hit.point[1] > view.cut.height_mm ? null : hit;
 		};
 		const project = (point: Vec3, normal?: Vec3): PlaceInView | null => {
 			const through = lens();
@@ -311,7 +321,19 @@ export const createStage = (
 			const slack_mm = PIN_SLACK * through.distance_mm;
 			return { ...place, behind: away || !(picker()?.open(point, eye, slack_mm) ?? true) };
 		};
+		const heightOf = (cut: Cut): number =>
+			'height_mm' in cut ? cut.height_mm : cut.fraction * (view.shape?.crownHeight_mm ?? 0);
+		/** Lays the cut that was asked for through the tooth that is shown. */
+		const cutNow = () => {
+			view.cut?.dispose();
+			view.cut = null;
+			if (!view.cutAsked || !view.loan) return;
+			const cut = new ViewCut(view.loan.resource, heightOf(view.cutAsked), view.materials);
+			if (cut.meets) view.cut = cut;
+		};
 		const drop = () => {
+			view.cut?.dispose();
+			view.cut = null;
 			view.loan?.release();
 			view.parts?.dispose();
 			view.loan = null;
@@ -340,6 +362,7 @@ export const createStage = (
 					view.loan = loan;
 					view.shape = shape;
 					view.materials.dress(shape.preservation, shape.crownHeight_mm, loan.resource.closed);
+					cutNow();
 				}
 				return firstFrame();
 			},
@@ -378,6 +401,13 @@ export const createStage = (
 				return picker()?.nearest(to) ?? null;
 			},
 			middleAt: (frame, height_mm) => picker()?.middleAt(frame, height_mm) ?? null,
+			setCut(cut) {
+				if (JSON.stringify(cut) === JSON.stringify(view.cutAsked)) return;
+				view.cutAsked = cut;
+				cutNow();
+				moved();
+			},
+			sectionAt: (cut) => view.loan && cutterOf(view.loan.resource.full)(heightOf(cut)),
 			outermost: (from, direction) => picker()?.outermost(from, direction) ?? null,
 			project,
 			setPins(pins) {
@@ -433,11 +463,14 @@ export const createStage = (
 
 	return {
 		addView,
-		setScaleMode(mode) {
-			if (mode === scaleMode) return;
+		setScaleMode(mode, life = null) {
+			if (mode === scaleMode && life === lifePxPerMm) return;
 			scaleMode = mode;
+			lifePxPerMm = life;
 			refit(false);
 			if (mode === 'same-scale') gather(true);
+			if (mode === 'life-size')
+				for (const v of views) easeTo(v, sized(heading(v)), now(), options.reducedMotion);
 			moved();
 		},
 		setLinked(on) {
@@ -473,6 +506,7 @@ export const createStage = (
 			canvas.removeEventListener('webglcontextrestored', onRestored);
 			for (const view of views) {
 				for (const done of view.waiting.splice(0)) done();
+				view.cut?.dispose();
 				view.loan?.release();
 				view.parts?.dispose();
 				view.materials.dispose();

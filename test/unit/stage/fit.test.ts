@@ -44,6 +44,13 @@ describe('px per mm', () => {
 		fits.forEach((f, i) => expect(f).toBeLessThanOrEqual(pxPerMmToFit(views[i]) * (1 + 1e-12)));
 	});
 
+	test('life size: a mm is a mm of the glass, whether or not it fits', () => {
+		const views = [view(20, 80, 20, 40), null, view(5, 400, 5, 12)];
+		expect(fitViews(views, 'life-size', 3.7)).toEqual([3.7, null, 3.7]);
+		// nobody has told how large a mm is
+		expect(fitViews(views, 'life-size')).toEqual(fitViews(views, 'same-scale'));
+	});
+
 	test('empty and unlaid views stay empty and do not count', () => {
 		const real = view(20, 80, 20, 40);
 		const fits = fitViews([null, real, { ...real, width_px: 0 }], 'same-scale');
