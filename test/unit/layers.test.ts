@@ -29,6 +29,7 @@ const ALLOWED: Record<string, RegExp> = {
 	'domain/tooth': /^room:domain\/(vec3|result|mesh)$/,
 	'domain/measure': /^room:domain\/(vec3|result|mesh|tooth)$/,
 	'domain/compare': /^room:domain\/(vec3|result|mesh|tooth|measure)$/,
+	'domain/replacement': /^(room:domain\/(vec3|result|mesh|tooth|measure)|manifold-3d)$/,
 	content:
 		/^(room:domain\/.*|zod|yaml|markdown-it|sanitize-html|intl-messageformat|@formatjs\/.*|fastest-levenshtein)$/,
 	stage:
