@@ -1,6 +1,7 @@
 import type { Handle, HandleServerError, ServerInit } from '@sveltejs/kit';
 import { chooseLanguage } from './lib/server/chooseLanguage';
 import { getStore } from './lib/server/getStore';
+import { pxPerMm } from './lib/ui/pxPerMm';
 
 /** How long the first answer may wait for the exhibit; a first start with many shapes takes longer. */
 const READY_WITHIN_MS = 2_000;
@@ -15,9 +16,12 @@ export const init: ServerInit = async () => {
 };
 
 export const handle: Handle = async ({ event, resolve }) => {
-	event.locals.lang = chooseLanguage(getStore().current(), event.url.searchParams.get('lang'));
+	const exhibit = getStore().current();
+	event.locals.lang = chooseLanguage(exhibit, event.url.searchParams.get('lang'));
+	// what control and letter sizes are made of, before any script has run
+	const mm = `${exhibit ? pxPerMm(exhibit.screen).toFixed(4) : 2.7}px`;
 	const response = await resolve(event, {
-		transformPageChunk: ({ html }) => html.replace('%lang%', event.locals.lang),
+		transformPageChunk: ({ html }) => html.replace('%lang%', event.locals.lang).replace('%mm%', mm),
 	});
 	response.headers.set('x-content-type-options', 'nosniff');
 	response.headers.set('referrer-policy', 'no-referrer');

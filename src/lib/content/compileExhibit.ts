@@ -7,12 +7,13 @@ import { bedSchema, exhibitSchema, groupSchema, type ExhibitInFile } from './sch
 import type { Bed, Group } from './exhibit';
 import type { Reference } from './compileSpecimen';
 
-/** Checks exhibit.yaml; what nothing else rests on (a room, a further language, the contact) is left out when it is wrong. */
+/** Checks exhibit.yaml; what nothing else rests on (a room, a further language, the contact, how the screen hangs) is left out when it is wrong. */
 export function compileExhibit(yaml: YamlResult): { compiled: ExhibitInFile | null; findings: Finding[] } {
 	const { value, findings } = checkFields(exhibitSchema, yaml.value, yaml.places, [], (path) => {
 		const [key, index, ...deeper] = path;
 		if (deeper.length > 0) return false;
 		if (key === 'contact') return index === undefined;
+		if (key === 'screen') return index === 'bottom_edge_mm';
 		if (key === 'rooms') return typeof index === 'number';
 		return key === 'languages' && typeof index === 'number' && index > 0;
 	});

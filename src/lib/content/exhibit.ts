@@ -167,6 +167,8 @@ export interface Screen {
 	diagonal_in: number;
 	width_px: number;
 	height_px: number;
+	/** height of the picture's lower edge above the floor, mm; absent where nobody says */
+	bottomEdge_mm?: number;
 }
 
 /** The whole exhibit, immutable; what a visitor's page is made of. */

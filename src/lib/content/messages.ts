@@ -35,6 +35,7 @@ const EXAMPLES: Readonly<Record<string, string>> = {
 	screen: 'screen: { diagonal_in: 32, width_px: 1920, height_px: 1080 }',
 	diagonal_in: 'diagonal_in: 32',
 	width_px: 'width_px: 1920',
+	bottom_edge_mm: 'bottom_edge_mm: 780',
 	height_px: 'height_px: 1080',
 	idle: 'idle: { warn_after_s: 100, reset_after_warning_s: 25 }',
 	warn_after_s: 'warn_after_s: 100',

@@ -24,6 +24,8 @@ export const exhibitSchema = fields({
 		diagonal_in: z.number().min(3).max(300),
 		width_px: count.min(320).max(16384),
 		height_px: count.min(320).max(16384),
+		// of the picture above the floor
+		bottom_edge_mm: z.number().min(0).max(3000).optional(),
 	}),
 	idle: fields({
 		warn_after_s: z.number().min(1).max(3600),

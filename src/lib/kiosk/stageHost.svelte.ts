@@ -16,6 +16,12 @@ export class StageHost {
 	#canvas: HTMLCanvasElement | null = null;
 	#wanted = false;
 	#started = false;
+	#reducedMotion: () => boolean;
+
+	/** `reducedMotion` is asked when the stage is made; later changes are the stage's `setReducedMotion`. */
+	constructor(reducedMotion: () => boolean) {
+		this.#reducedMotion = reducedMotion;
+	}
 
 	/** Gives the canvas that covers the window. */
 	attach(canvas: HTMLCanvasElement): void {
@@ -35,7 +41,7 @@ export class StageHost {
 		const { createStage } = await import('../stage/stage');
 		try {
 			this.stage = createStage(this.#canvas, {
-				reducedMotion: matchMedia('(prefers-reduced-motion: reduce)').matches,
+				reducedMotion: this.#reducedMotion(),
 				onContext: (state) => (this.state = state === 'lost' ? 'lost' : 'ready'),
 			});
 			this.state = 'ready';

@@ -191,6 +191,7 @@ export interface StageStats {
 }
 
 export interface StageOptions {
+	/** at first; `Stage.setReducedMotion` changes it */
 	reducedMotion: boolean;
 	/** called when WebGL goes away and comes back */
 	onContext?: (state: 'lost' | 'restored') => void;
@@ -215,6 +216,8 @@ export interface Stage {
 	 */
 	setLamp(lamp: Lamp): void;
 	readonly lamp: Lamp;
+	/** From here on poses and sizes are taken at once and nothing glides on, or they move again. What moves comes to its end. */
+	setReducedMotion(on: boolean): void;
 	on<K extends keyof StageEvents>(event: K, listener: StageEvents[K]): () => void;
 	/** Loads a shape into the cache without showing it. */
 	preload(shape: ShapeRef): Promise<void>;

@@ -105,3 +105,13 @@ export const advance = (view: HandledView, now_ms: number): boolean => {
 	}
 	return moved;
 };
+
+/** Brings what still moves to its end at once: an ease to its goal, a glide to where it is. Returns whether anything moved. */
+export const endMotion = (view: HandledView): boolean => {
+	const moving = Boolean(view.ease || view.glide || view.stretch);
+	view.pose = { ...heading(view) };
+	view.ease = null;
+	view.glide = null;
+	view.stretch = null;
+	return moving;
+};

@@ -27,6 +27,7 @@ import {
 	advance,
 	createHandledView,
 	easeTo,
+	endMotion,
 	heading,
 	setFit,
 	shownPxPerMm,
@@ -86,6 +87,7 @@ export const createStage = (
 	let scaleMode: ScaleMode = 'same-scale';
 	let lifePxPerMm: number | null = null;
 	let linked = true;
+	let reducedMotion = options.reducedMotion;
 	let lost = false;
 	let losses = 0;
 	let frames = 0;
@@ -126,7 +128,7 @@ export const createStage = (
 			lifePxPerMm,
 		);
 		views.forEach((v, i) => {
-			if (setFit(v, fits[i], now(), atOnce || options.reducedMotion || v === jump)) poseChanged = true;
+			if (setFit(v, fits[i], now(), atOnce || reducedMotion || v === jump)) poseChanged = true;
 		});
 	};
 
@@ -202,9 +204,9 @@ export const createStage = (
 	};
 	const resetNow = (view: HandledView) => {
 		lastTouched = view;
-		for (const v of together(view)) easeTo(v, { ...DEFAULT_POSE }, now(), options.reducedMotion);
+		for (const v of together(view)) easeTo(v, { ...DEFAULT_POSE }, now(), reducedMotion);
 		for (const v of zoomTogether(view)) {
-			if (!together(view).includes(v)) easeTo(v, { ...heading(v), zoom: 1 }, now(), options.reducedMotion);
+			if (!together(view).includes(v)) easeTo(v, { ...heading(v), zoom: 1 }, now(), reducedMotion);
 		}
 		refit(false);
 		moved();
@@ -212,16 +214,16 @@ export const createStage = (
 	/** Each view that goes with this one eases to a pose of its own. */
 	const easeEach = (view: HandledView, to: (v: HandledView) => Pose) => {
 		lastTouched = view;
-		for (const v of together(view)) easeTo(v, sized(to(v)), now(), options.reducedMotion);
+		for (const v of together(view)) easeTo(v, sized(to(v)), now(), reducedMotion);
 		const { zoom } = heading(view);
 		for (const v of zoomTogether(view)) {
-			if (!together(view).includes(v)) easeTo(v, { ...heading(v), zoom }, now(), options.reducedMotion);
+			if (!together(view).includes(v)) easeTo(v, { ...heading(v), zoom }, now(), reducedMotion);
 		}
 		refit(false);
 		moved();
 	};
 	const flickNow = (view: HandledView, yaw_per_ms: number, tilt_per_ms: number) => {
-		if (options.reducedMotion) return;
+		if (reducedMotion) return;
 		const { yaw, tilt } = cappedSpeed(yaw_per_ms, tilt_per_ms);
 		for (const v of together(view)) v.glide = { from: v.pose, yaw, tilt, since_ms: now() };
 		moved();
@@ -240,7 +242,7 @@ export const createStage = (
 		const to = heading(lead);
 		for (const v of views) {
 			if (v !== lead)
-				easeTo(v, zoomOnly ? { ...heading(v), zoom: to.zoom } : { ...to }, now(), options.reducedMotion);
+				easeTo(v, zoomOnly ? { ...heading(v), zoom: to.zoom } : { ...to }, now(), reducedMotion);
 		}
 		moved();
 	};
@@ -470,7 +472,7 @@ export const createStage = (
 			refit(false);
 			if (mode === 'same-scale') gather(true);
 			if (mode === 'life-size')
-				for (const v of views) easeTo(v, sized(heading(v)), now(), options.reducedMotion);
+				for (const v of views) easeTo(v, sized(heading(v)), now(), reducedMotion);
 			moved();
 		},
 		setLinked(on) {
@@ -486,6 +488,11 @@ export const createStage = (
 		},
 		get lamp() {
 			return { ...lamp };
+		},
+		setReducedMotion(on) {
+			if (on === reducedMotion) return;
+			reducedMotion = on;
+			if (on && views.map((view) => endMotion(view)).some(Boolean)) moved();
 		},
 		on(event, listener) {
 			listeners[event].add(listener);

@@ -376,6 +376,21 @@ export const brokenValues: BrokenCase[] = [
 		],
 	},
 	{
+		name: 'a screen that hangs at the ceiling: the exhibit is shown without saying where it hangs',
+		overlay: edited('exhibit.yaml', 'height_px: 1080', 'height_px: 1080, bottom_edge_mm: 7800'),
+		shows: ['skm-0001', 'skm-0002'],
+		problems: [
+			{
+				at: 'exhibit.yaml:6:74',
+				id: 'out-of-range',
+				severity: 'error',
+				path: 'screen.bottom_edge_mm',
+				message: 'bottom_edge_mm is 7800; it can be from 0 to 3000.',
+				remedy: 'Check the number and its unit; the nearest possible is bottom_edge_mm: 3000',
+			},
+		],
+	},
+	{
 		name: 'an unknown room',
 		overlay: edited('exhibit.yaml', 'rooms: [compare]', 'rooms: [compare, feding]'),
 		shows: ['skm-0001', 'skm-0002'],

@@ -4,6 +4,7 @@ import {
 	advance,
 	createHandledView,
 	easeTo,
+	endMotion,
 	heading,
 	setFit,
 	shownPxPerMm,
@@ -29,6 +30,20 @@ describe('a view', () => {
 		const view = make();
 		expect(advance(view, 1000)).toBe(false);
 		expect(view.pose).toEqual(DEFAULT_POSE);
+	});
+
+	test('comes to its end at once when nothing may move', () => {
+		const view = make();
+		const to = { yaw_deg: 60, tilt_deg: -20, zoom: 3 };
+		easeTo(view, to, 1000, false);
+		advance(view, 1000 + EASE_ms / 4);
+		expect(endMotion(view)).toBe(true);
+		expect(view.pose).toEqual(to);
+		expect(advance(view, 1000 + EASE_ms / 2)).toBe(false);
+		view.glide = { from: view.pose, yaw: 1, tilt: 0, since_ms: 2000 };
+		expect(endMotion(view)).toBe(true);
+		expect(view.pose).toEqual(to);
+		expect(endMotion(view)).toBe(false);
 	});
 
 	test('eases to a pose in its time and then stands exactly there', () => {

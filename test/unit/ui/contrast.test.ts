@@ -41,6 +41,33 @@ describe('colours of the design', () => {
 	it.each(pairs)('%s on %s reaches %d', (ink, ground, least) => {
 		expect(contrast(colour(ink), colour(ground))).toBeGreaterThanOrEqual(least);
 	});
+	describe('in high contrast', () => {
+		const start = css.indexOf(":root[data-contrast='high'] {");
+		const own = css.slice(start, css.indexOf('}', start));
+		const strong = (name: string) => {
+			const found = new RegExp(`--${name}:\\s*(#[0-9a-f]{6})`).exec(own);
+			if (!found) throw new Error(`no colour --${name} of its own in high contrast`);
+			return found[1];
+		};
+		const all = [...grounds, 'felt-deep'];
+		// WCAG 2.2: 1.4.6 asks 7:1 for text, 1.4.11 asks 3:1 for outlines of controls
+		it.each(['bone', 'chalk', 'amber', 'rust'].flatMap((ink) => all.map((ground) => [ink, ground])))(
+			'%s on %s reaches 7',
+			(ink, ground) => {
+				expect(contrast(strong(ink), strong(ground))).toBeGreaterThanOrEqual(7);
+			},
+		);
+		it('what stands on amber reaches 7', () => {
+			expect(contrast(strong('on-amber'), strong('amber'))).toBeGreaterThanOrEqual(7);
+		});
+		it.each(['seam', 'amber-dim'].flatMap((line) => all.map((ground) => [line, ground])))(
+			'outlines of %s on %s reach 3',
+			(line, ground) => {
+				expect(contrast(strong(line), strong(ground))).toBeGreaterThanOrEqual(3);
+			},
+		);
+	});
+
 	// the lamplight behind the start screen is the lightest ground that text stands on
 	it.each(['bone', 'chalk', 'amber'])('%s on the lightest part of the background reaches 4.5', (ink) => {
 		expect(css).toContain('#3a2a1a 0%');
