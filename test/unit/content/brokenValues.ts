@@ -381,7 +381,7 @@ export const brokenValues: BrokenCase[] = [
 		shows: ['skm-0001', 'skm-0002'],
 		problems: [
 			{
-				at: 'exhibit.yaml:6:74',
+				at: 'exhibit.yaml:6:77',
 				id: 'out-of-range',
 				severity: 'error',
 				path: 'screen.bottom_edge_mm',
