@@ -28,6 +28,7 @@ const ALLOWED: Record<string, RegExp> = {
 	'domain/mesh': /^(room:domain\/(vec3|result)|earcut|three-mesh-bvh|meshoptimizer|manifold-3d)$/,
 	'domain/tooth': /^room:domain\/(vec3|result|mesh)$/,
 	'domain/measure': /^room:domain\/(vec3|result|mesh|tooth)$/,
+	'domain/feeding': /^room:domain\/(vec3|result|mesh|tooth|measure)$/,
 	'domain/compare': /^room:domain\/(vec3|result|mesh|tooth|measure)$/,
 	'domain/replacement': /^(room:domain\/(vec3|result|mesh|tooth|measure)|manifold-3d)$/,
 	content:

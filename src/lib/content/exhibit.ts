@@ -1,6 +1,7 @@
 import type { CrownMarks, CrownMeasures } from '../domain/measure/crownMeasures';
 import type { Region } from '../domain/mesh/triMesh';
 import type { ToothForm } from '../domain/tooth/form';
+import type { Feeding } from './feedingContent';
 import type { FileFrame } from './fileFrame';
 
 /** Text by language code; a missing language falls back to the exhibit's first language. */
@@ -186,6 +187,8 @@ export interface Exhibit {
 	beds: Bed[];
 	sources: Source[];
 	glossary: GlossaryEntry[];
+	/** the folder `feeding/`; absent when it is not there or cannot be used */
+	feeding?: Feeding;
 	/** ICU messages by language and key */
 	ui: ByLang<Readonly<Record<string, string>>>;
 }

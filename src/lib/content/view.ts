@@ -4,6 +4,7 @@
  */
 import type { ShapeFacts } from '../domain/compare/traits';
 import type { CrownMeasures } from '../domain/measure/crownMeasures';
+import type { FeedingView } from './feedingView';
 import type {
 	Certainty,
 	Drawing,
@@ -140,4 +141,6 @@ export interface ExhibitView {
 	ui: Record<string, string>;
 	specimens: SpecimenView[];
 	glossary: GlossaryView[];
+	/** null when the folder `feeding/` is not there or cannot be used */
+	feeding: FeedingView | null;
 }

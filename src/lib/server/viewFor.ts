@@ -1,7 +1,9 @@
 import type { Bed, ByLang, Exhibit, Group, Source, Specimen } from '../content/exhibit';
 import { formFacts } from '../domain/compare/formFacts';
 import type { ShapeFacts } from '../domain/compare/traits';
-import type { BedView, CitationView, ExhibitView, GroupView, ShapeView, SpecimenView } from '../content/view';
+import type { BedView, ExhibitView, GroupView, ShapeView, SpecimenView } from '../content/view';
+import { citations } from './citations';
+import { feedingFor } from './feedingFor';
 import { drawingUrl, pictureUrl, shapeUrl } from './shapeFiles';
 
 /**
@@ -33,6 +35,7 @@ export function viewFor(exhibit: Exhibit, lang: string): ExhibitView {
 			const text = pick(entry.text, chosen, first)?.value;
 			return text ? [{ id: entry.id, term: text.term, meaning: text.meaning }] : [];
 		}),
+		feeding: exhibit.feeding ? feedingFor(exhibit.feeding, sources, chosen, first) : null,
 	};
 }
 
@@ -133,16 +136,6 @@ function bedView(bed: Bed, lang: string, first: string): BedView {
 		oldest_Ma: bed.oldest_Ma,
 		youngest_Ma: bed.youngest_Ma,
 	};
-}
-
-/** The works behind ids, each once. */
-function citations(ids: readonly string[], sources: ReadonlyMap<string, Source>): CitationView[] {
-	return [...new Set(ids)].flatMap((id) => {
-		const source = sources.get(id);
-		if (!source) return [];
-		const { citation, doi, tag } = source;
-		return [doi === undefined ? { citation, tag } : { citation, doi, tag }];
-	});
 }
 
 function shapeFacts({ shape, prepared }: Specimen): ShapeFacts {

@@ -34,9 +34,11 @@ function checkRanges(form: ToothForm): FormProblem | null {
 		range('baseLength_mm', 'baseLength_mm', form.baseLength_mm),
 		range('baseWidth_mm', 'baseWidth_mm', form.baseWidth_mm),
 		range('tipRadius_mm', 'tipRadius_mm', form.tipRadius_mm),
+		range('fullness', 'fullness', form.fullness),
 		...form.sections.flatMap((stop, i) => [
 			range('sections.at', `sections[${i}].at`, stop.at),
 			range('sections.widthFactor', `sections[${i}].widthFactor`, stop.widthFactor),
+			range('sections.towards.share', `sections[${i}].towards.share`, stop.towards?.share),
 		]),
 		range('curve.distal_deg', 'curve.distal_deg', form.curve.distal_deg),
 		range('curve.lingual_deg', 'curve.lingual_deg', form.curve.lingual_deg),

@@ -2,6 +2,7 @@ import { boxAngle, type CrownShape } from './crownShape';
 import { shareOut } from './columns';
 import type { ToothForm } from './form';
 import { nearestColumn, type Serration } from './relief';
+import { fullnessOf } from './tipProfile';
 
 /** Depths of the crown's sections below the tip, and the notches of each cutting edge. */
 export interface CrownRows {
@@ -31,7 +32,8 @@ export function crownRows(form: ToothForm, shape: CrownShape, plan: RowPlan): Cr
 	const finest = Math.min(0.13 * coarseness * bluntness, coarsest);
 	// rows lie closer towards the tip; measured along the meridian, not along the axis
 	const wide = 0.25 * (form.baseLength_mm + form.baseWidth_mm);
-	const natural = form.taper === 'dome' ? Math.max(bluntness, (wide * wide) / length_mm) : bluntness;
+	const dome = Math.max(0, fullnessOf(form) - 1);
+	const natural = Math.max(bluntness, dome * dome * ((wide * wide) / length_mm));
 	const plainDensity = (u: number): number => {
 		const spacing = Math.min(coarsest, Math.max(finest, 0.13 * coarseness * natural) + 0.1 * coarseness * u);
 		const nearTip = u < natural ? Math.sqrt(natural / Math.max(u, natural * 0.004)) : 1;

@@ -2,7 +2,7 @@ import { centreline, type Centreline } from './centreline';
 import { SIDE_ANGLE_DEG, type SectionStop, type Side, type ToothForm } from './form';
 import { sectionOutline, type Point2 } from './sectionOutline';
 import { clamp, lerp, smoothstep } from './smooth';
-import { taperSlope, taperWidth, tipProfile, type TipProfile } from './tipProfile';
+import { fullnessOf, taperSlope, taperWidth, tipProfile, type TipProfile } from './tipProfile';
 
 /**
  * The crown without edges and ridges, as functions over columns (fixed section angles) and depth `u`
@@ -87,9 +87,17 @@ export function blendedSection(form: ToothForm, t: number): (angle_rad: number) 
 	return (angle) =>
 		mixed(
 			mix,
-			sectionOutline(stops[mix.lower].shape, angle, threeEdged),
-			sectionOutline(stops[mix.upper].shape, angle, threeEdged),
+			stopOutline(stops[mix.lower], angle, threeEdged),
+			stopOutline(stops[mix.upper], angle, threeEdged),
 		);
+}
+
+/** Outline of one stop: its own shape, or part of the way to the other that it names. */
+function stopOutline({ shape, towards }: SectionStop, angle_rad: number, threeEdged: boolean): Point2 {
+	const own = sectionOutline(shape, angle_rad, threeEdged);
+	if (!towards || towards.share === 0) return own;
+	const other = sectionOutline(towards.shape, angle_rad, threeEdged);
+	return [lerp(own[0], other[0], towards.share), lerp(own[1], other[1], towards.share)];
 }
 
 /** How far edges and ridges stand out of a shape at a column and depth, mm. */
@@ -117,23 +125,24 @@ export function crownShape(
 }
 
 function shapeOfLength(form: ToothForm, columns: readonly number[], length_mm: number): CrownShape {
-	const { taper, tipRadius_mm } = form;
+	const { tipRadius_mm } = form;
+	const fullness = fullnessOf(form);
 	const tipSection = columns.map(blendedSection(form, 1));
 	const profiles: TipProfile[] = tipSection.map((p) =>
-		tipProfile(taper, Math.hypot(p[0], p[1]), length_mm, tipRadius_mm),
+		tipProfile(fullness, Math.hypot(p[0], p[1]), length_mm, tipRadius_mm),
 	);
 	// a dome is blunt without any arc
-	const leastTip_mm = taper === 'dome' ? DOME_TIP * length_mm : 0;
+	const leastTip_mm = DOME_TIP * length_mm * Math.max(0, fullness - 1);
 	const tipEnds_mm = Math.max(leastTip_mm, ...profiles.map((p) => p.arcEnds_mm));
 	// the section no longer changes where the tip's sphere begins
 	const settled = 1 - tipEnds_mm / length_mm;
 	const swells = form.root.state !== 'none';
 	// above a neck the crown tucks in
 	const rise =
-		Math.min(0.6, 0.55 * taperSlope(taper, 0.999)) + SWELL + NECK_SWELL * (form.neck?.constriction ?? 0);
+		Math.min(0.6, 0.55 * taperSlope(fullness, 0.999)) + SWELL + NECK_SWELL * (form.neck?.constriction ?? 0);
 
 	const { stops, threeEdged, mixAt } = sectionMix(form);
-	const outlines = stops.map((stop) => columns.map((angle) => sectionOutline(stop.shape, angle, threeEdged)));
+	const outlines = stops.map((stop) => columns.map((angle) => stopOutline(stop, angle, threeEdged)));
 	let mixedAt = NaN;
 	let mix = mixAt(1);
 	const section = (column: number, t: number): Point2 => {
@@ -164,7 +173,7 @@ function shapeOfLength(form: ToothForm, columns: readonly number[], length_mm: n
 				return [(p[0] / norm) * radius, (p[1] / norm) * radius];
 			}
 			const x = (u + raise_mm) / (length_mm + raise_mm);
-			let width = taperWidth(taper, x);
+			let width = taperWidth(fullness, x);
 			if (swells && t < SWELL_ENDS) width += rise * t * (1 - t / SWELL_ENDS) ** 2;
 			return [p[0] * width, p[1] * width];
 		},

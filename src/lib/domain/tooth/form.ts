@@ -37,6 +37,8 @@ export interface SectionStop {
 	/** height, 0 base .. 1 tip; stops lie at least 0.05 apart */
 	at: number;
 	shape: SectionShape;
+	/** part of the way to another shape, neither of them triangular: share 0 = `shape` .. 1 = the other */
+	towards?: { shape: Exclude<SectionShape, 'triangular'>; share: number };
 	/** width/length of the section here, relative to the base's own ratio; 1 = as at the base */
 	widthFactor?: number;
 }
@@ -127,6 +129,8 @@ export interface ToothForm {
 	/** at least one stop; shapes are blended between stops */
 	sections: SectionStop[];
 	taper: Taper;
+	/** how full the outline is, in place of `taper` and by degrees: -1 needle, 0 cone, 1 bullet, 2 dome */
+	fullness?: number;
 	curve: {
 		/** total turning of the centreline towards distal, degrees (negative = mesial) */
 		distal_deg: number;

@@ -12,6 +12,8 @@ export const FORM_RANGES = {
 	tipRadius_mm: [0.005, 60],
 	'sections.at': [0, 1],
 	'sections.widthFactor': [0.4, 1.8],
+	'sections.towards.share': [0, 1],
+	fullness: [-1, 2],
 	'curve.distal_deg': [-80, 80],
 	'curve.lingual_deg': [-80, 80],
 	'curve.startsAt': [0, 0.8],

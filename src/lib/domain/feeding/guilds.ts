@@ -1,0 +1,91 @@
+import type { Evidence, PlaceTrait } from './evidence';
+
+export const GUILD_IDS = ['pierce-one', 'pierce-two', 'smash', 'crunch', 'crush', 'general', 'cut'] as const;
+/** The seven guilds of Massare 1987, J. Vert. Paleontol. 7: 121-137; they overlap. */
+export type GuildId = (typeof GUILD_IDS)[number];
+
+/** From .. to of a trait; teaching bands of ours. */
+export type Band = readonly [low: number, high: number];
+
+/** What a guild's teeth are like; a trait that is left out may be anything. */
+export interface GuildBands {
+	id: GuildId;
+	bands: Readonly<Partial<Record<PlaceTrait, Band>>>;
+}
+
+export interface GuildChance {
+	id: GuildId;
+	/** share of belief among the guilds; all sum to 1 */
+	probability: number;
+	/** how well each banded trait fits, 0 .. 1; worst first */
+	fits: { trait: PlaceTrait; fit: number }[];
+}
+
+/** Traits whose bands are read on a logarithmic scale. */
+const LOGARITHMIC: ReadonlySet<PlaceTrait> = new Set(['slenderness', 'tip', 'roundness', 'size']);
+/** How softly a band ends, one standard deviation on the trait's scale; ours. */
+const SOFT: Readonly<Record<PlaceTrait, number>> = {
+	slenderness: 0.14,
+	tip: 0.35,
+	edges: 0.15,
+	roundness: 0.12,
+	section: 0.35,
+	curve: 8,
+	wear: 0.08,
+	ridges: 5,
+	size: 0.5,
+};
+/** What may be expected of a trait that nobody knows: a middle and how far teeth differ; ours. */
+const EXPECTED: Readonly<Record<PlaceTrait, [number, number]>> = {
+	slenderness: [1.9, 0.5],
+	tip: [0.18, 0.6],
+	edges: [0.5, 0.4],
+	roundness: [0.8, 0.3],
+	section: [0.3, 0.4],
+	curve: [15, 12],
+	wear: [0.05, 0.1],
+	ridges: [10, 12],
+	size: [25, 0.8],
+};
+/** No single trait rules a guild out. */
+const LEAST_FIT = 0.01;
+
+/**
+ * How likely each guild is for a tooth, the likeliest first: the product over a guild's bands of how much of the reading lies
+ * inside, each band with soft ends. A ranking and no verdict: guilds overlap, the bands are ours, and all guilds are taken
+ * as equally common beforehand.
+ */
+export function rankGuilds(evidence: Evidence, guilds: readonly GuildBands[]): GuildChance[] {
+	const scored = guilds.map(({ id, bands }) => {
+		const fits = (Object.entries(bands) as [PlaceTrait, Band][])
+			.map(([trait, band]) => ({ trait, fit: fitOf(trait, band, evidence) }))
+			.sort((a, b) => a.fit - b.fit);
+		return { id, fits, score: fits.reduce((product, { fit }) => product * fit, 1) };
+	});
+	const sum = scored.reduce((total, { score }) => total + score, 0);
+	return scored
+		.map(({ id, fits, score }) => ({ id, fits, probability: sum > 0 ? score / sum : 1 / scored.length }))
+		.sort((a, b) => b.probability - a.probability);
+}
+
+function fitOf(trait: PlaceTrait, [low, high]: Band, evidence: Evidence): number {
+	const scale = (value: number): number => (LOGARITHMIC.has(trait) ? Math.log(Math.max(1e-6, value)) : value);
+	const reading = evidence[trait];
+	const [middle, spread] = reading.value === null ? EXPECTED[trait] : [reading.value, reading.spread];
+	const sd = Math.hypot(SOFT[trait], spread);
+	const below = (limit: number): number => normalBelow((scale(limit) - scale(middle)) / sd);
+	// nothing is below 0: a band that begins there has no lower end
+	return Math.max(LEAST_FIT, below(high) - (low <= 0 ? 0 : below(low)));
+}
+
+/** Share of a normal distribution below z: Abramowitz & Stegun 1964, 26.2.17, error under 7.5e-8. */
+export function normalBelow(z: number): number {
+	if (z < -8) return 0;
+	if (z > 8) return 1;
+	const t = 1 / (1 + 0.2316419 * Math.abs(z));
+	const tail =
+		(Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)) *
+		t *
+		(0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
+	return z > 0 ? 1 - tail : tail;
+}
