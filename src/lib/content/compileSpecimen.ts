@@ -135,8 +135,14 @@ function marksOf({
 	};
 }
 
-function scanOf({ file, units, crown }: ScanInFile): SpecimenShape {
-	return { kind: 'scan', file, units, ...(crown === undefined ? {} : { crown: marksOf(crown) }) };
+function scanOf({ file, units, crown, colour }: ScanInFile): SpecimenShape {
+	return {
+		kind: 'scan',
+		file,
+		units,
+		...(crown === undefined ? {} : { crown: marksOf(crown) }),
+		...(colour === undefined ? {} : { colour }),
+	};
 }
 
 function factsOf(file: SpecimenInFile): Omit<SpecimenDraft, 'id' | 'text'> {

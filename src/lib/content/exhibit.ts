@@ -92,8 +92,20 @@ export interface Bed {
 
 export type SpecimenShape =
 	| { kind: 'model'; form: ToothForm; basedOn: string[] }
-	/** `crown`: points marked on the scan, in the file's own frame, mm */
-	| { kind: 'scan'; file: string; units: 'um' | 'mm' | 'cm' | 'm' | 'in'; crown?: CrownMarks };
+	/**
+	 * `crown`: points marked on the scan, in the file's own frame, mm. `colour`: the scan's own, where it has any
+	 * (as when it is left out), or that of its preservation.
+	 */
+	| {
+			kind: 'scan';
+			file: string;
+			units: 'um' | 'mm' | 'cm' | 'm' | 'in';
+			crown?: CrownMarks;
+			colour?: ScanColour;
+	  };
+
+export const SCAN_COLOURS = ['scan', 'plain'] as const;
+export type ScanColour = (typeof SCAN_COLOURS)[number];
 
 /** What the card in the drawer says of the tooth's size; measured values are held against it. */
 export interface DeclaredSize {

@@ -45,6 +45,8 @@ export function measureFindings(specimen: Asked, measures: Measured, placeOf: Pl
 		if (code === 'crown-base-not-marked') say('crown-base-not-marked', ['shape', 'scan'], null);
 		else if (code === 'not-one-tooth') say('not-one-tooth', ['shape', 'scan', 'file'], { why: message });
 		else if (code === 'several-pieces') say('several-pieces', ['shape', 'scan', 'file'], null);
+		else if (code === 'colour-unreadable')
+			say('colour-unreadable', ['shape', 'scan', 'file'], { why: message });
 		else if (code === 'coarse-mesh') say('coarse-mesh', ['shape', 'scan', 'file'], null);
 		else if (code === 'mark-off-surface') {
 			const [name, key] = MARKS.find(([mark]) => message.includes(` ${mark} `)) ?? MARKS[0];

@@ -66,6 +66,7 @@ const EXAMPLES: Readonly<Record<string, string>> = {
 	shape: 'shape: { scan: { file: scan.stl, units: mm } }',
 	file: 'file: scan.stl',
 	units: 'units: mm',
+	colour: 'colour: plain',
 	based_on: 'based_on: [leidy-1865]',
 	crown_height_mm: 'crown_height_mm: 38.1',
 	base_length_mm: 'base_length_mm: 25.4',
@@ -682,6 +683,11 @@ export const MESSAGES = {
 			'The scan has several separate pieces; all were measured together.',
 			'Delete what is not the tooth (stand, clay, loose bits) in the program that made the scan.',
 		),
+	'colour-unreadable': (d: { why: string }) =>
+		say(
+			`${d.why} The tooth is shown in the colour of its preservation.`,
+			'Save the scan again as GLB with its picture inside, as JPEG or PNG of at most 8192 x 8192 pixels; or write under scan: colour: plain',
+		),
 	'coarse-mesh': () =>
 		say(
 			'The scan has so few triangles that its measures are rough.',
@@ -749,6 +755,7 @@ export const WARNINGS: ReadonlySet<MessageId> = new Set<MessageId>([
 	'crown-base-not-marked',
 	'not-one-tooth',
 	'several-pieces',
+	'colour-unreadable',
 	'coarse-mesh',
 	'mark-off-surface',
 	'source-left-out',

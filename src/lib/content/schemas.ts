@@ -1,7 +1,15 @@
 import { z } from 'zod';
 import { SECTION_SHAPES, SIDES, TAPERS } from '../domain/tooth/form';
 import { camelKeys } from './camelKey';
-import { CERTAINTIES, FEATURE_KINDS, PARTS, PRESERVATIONS, ROOMS, SOURCE_TAGS } from './exhibit';
+import {
+	CERTAINTIES,
+	FEATURE_KINDS,
+	PARTS,
+	PRESERVATIONS,
+	ROOMS,
+	SCAN_COLOURS,
+	SOURCE_TAGS,
+} from './exhibit';
 
 /** Ids of files, features, sources, beds, groups and glossary entries. */
 export const ID_PATTERN = /^[a-z0-9]+(-[a-z0-9]+)*$/;
@@ -150,6 +158,7 @@ export const scanSchema = fields({
 	file: text,
 	units: z.enum(['um', 'mm', 'cm', 'm', 'in']),
 	crown: crown.optional(),
+	colour: z.enum(SCAN_COLOURS).optional(),
 });
 
 /** A size that a card may give; whether it is likely is the measuring's to say. */

@@ -1,6 +1,6 @@
 /**
  * Makes the two scan files of the demo exhibit with the museum's own modelling program, flawed as a scanner's files
- * are: noise, small holes, axes of their own, far from the origin. `demoScans.ts` writes them into content/specimens/
+ * are: noise, small holes, axes of their own, far from the origin; one with invented colours. `demoScans.ts` writes them into content/specimens/
  * and puts their marks into specimen.yaml.
  */
 import { readFile } from 'node:fs/promises';
@@ -14,6 +14,7 @@ import { vertexNormals } from '../domain/mesh/vertexNormals';
 import type { ToothForm } from '../domain/tooth/form';
 import { sculpt } from '../domain/tooth/sculpt';
 import { vec3, type Vec3 } from '../domain/vec3';
+import { demoColours } from './demoColours';
 import { editSpecimen } from './editSpecimen';
 import { writeAtomically } from './writeAtomically';
 
@@ -32,6 +33,8 @@ export interface DemoScan {
 	moved_mm: Vec3;
 	/** millimetres in a unit of the file */
 	mmPerUnit: number;
+	/** invented colours, in a PLY */
+	coloured?: boolean;
 	seed: number;
 }
 
@@ -86,6 +89,7 @@ export const DEMO_SCANS: readonly DemoScan[] = [
 		turns_deg: [-24, 78, 140],
 		moved_mm: [-15.5, 62, 8.3],
 		mmPerUnit: 25.4,
+		coloured: true,
 		seed: 186,
 	},
 ];
@@ -103,9 +107,10 @@ export async function demoScan(scan: DemoScan): Promise<{ bytes: Uint8Array; mar
 	for (let i = 0; i < placed.length; i += 3)
 		placed.set(vec3.scale(place([placed[i], placed[i + 1], placed[i + 2]]), 1 / scan.mmPerUnit), i);
 	const mesh = { positions: placed, indices: noisy.indices };
+	const colours = scan.coloured ? coloursOf(noisy, scan.form.crownHeight_mm) : null;
 	const { apex, baseMesial, baseDistal } = sculpted.value.marks;
 	return {
-		bytes: scan.file.endsWith('.stl') ? binaryStl(mesh) : binaryPly(mesh),
+		bytes: scan.file.endsWith('.stl') ? binaryStl(mesh) : binaryPly(mesh, colours),
 		marks: {
 			apex: place(apex),
 			baseMesial: place(baseMesial),
@@ -113,6 +118,12 @@ export async function demoScan(scan: DemoScan): Promise<{ bytes: Uint8Array; mar
 			labial: turn([0, 0, 1]),
 		},
 	};
+}
+
+function coloursOf({ positions: p }: TriMesh, height_mm: number): Uint8Array {
+	const colours = new Uint8Array(p.length);
+	for (let i = 0; i < p.length; i += 3) colours.set(demoColours([p[i], p[i + 1], p[i + 2]], height_mm), i);
+	return colours;
 }
 
 async function simplified(mesh: TriMesh, triangles: number): Promise<TriMesh> {
@@ -203,8 +214,9 @@ function binaryStl(mesh: TriMesh): Uint8Array {
 	return bytes;
 }
 
-function binaryPly(mesh: TriMesh): Uint8Array {
+function binaryPly(mesh: TriMesh, colours: Uint8Array | null): Uint8Array {
 	const corners = mesh.positions.length / 3;
+	const tints = colours ? ['red', 'green', 'blue'].map((name) => `property uchar ${name}\n`).join('') : '';
 	const head = new TextEncoder().encode(
 		`ply
 format binary_little_endian 1.0
@@ -213,16 +225,22 @@ element vertex ${corners}
 property float x
 property float y
 property float z
-element face ${triangleCount(mesh)}
+${tints}element face ${triangleCount(mesh)}
 property list uchar int vertex_indices
 end_header
 `,
 	);
-	const bytes = new Uint8Array(head.length + corners * 12 + triangleCount(mesh) * 13);
+	const record = colours ? 15 : 12;
+	const bytes = new Uint8Array(head.length + corners * record + triangleCount(mesh) * 13);
 	bytes.set(head);
 	const view = new DataView(bytes.buffer);
-	mesh.positions.forEach((value, i) => view.setFloat32(head.length + i * 4, value, true));
-	const faces = head.length + corners * 12;
+	mesh.positions.forEach((value, i) => {
+		view.setFloat32(head.length + Math.floor(i / 3) * record + (i % 3) * 4, value, true);
+	});
+	colours?.forEach((value, i) => {
+		bytes[head.length + Math.floor(i / 3) * record + 12 + (i % 3)] = value;
+	});
+	const faces = head.length + corners * record;
 	mesh.indices.forEach((vertex, k) => {
 		const face = faces + Math.floor(k / 3) * 13;
 		bytes[face] = 3;

@@ -150,10 +150,11 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 				scanHashes.set(path, known);
 			}
 			const { units, crown } = shape;
+			const plain = shape.colour === 'plain' || undefined;
 			const { bytesHash } = known;
-			const hash = scanHash(bytesHash, scanFormat(shape.file) ?? '', units, crown);
-			const marks = crown && { crown };
-			const source = { kind: 'scan' as const, path, bytesHash, bytes: facts.size, units, ...marks };
+			const hash = scanHash(bytesHash, scanFormat(shape.file) ?? '', units, crown, plain);
+			const asked = { ...(crown && { crown }), ...(plain && { plain }) };
+			const source = { kind: 'scan' as const, path, bytesHash, bytes: facts.size, units, ...asked };
 			return { hash, job: { hash, dataDir, source } };
 		} catch {
 			return null;

@@ -28,6 +28,15 @@ export function formHash(form: ToothForm): string {
 	return hash;
 }
 
-/** Hash of a scan's shape: its bytes, how they are read, the marks on its crown and the preparer's version. */
-export const scanHash = (bytesHash: string, format: string, units: ScanUnits, crown?: CrownMarks): string =>
-	sha256(canonicalJson({ version: PREPARER_VERSION, bytes: bytesHash, format, units, crown }));
+/**
+ * Hash of a scan's shape: its bytes, how they are read, the marks on its crown, whether its own colours are left out,
+ * and the preparer's version.
+ */
+export const scanHash = (
+	bytesHash: string,
+	format: string,
+	units: ScanUnits,
+	crown?: CrownMarks,
+	plain?: boolean,
+): string =>
+	sha256(canonicalJson({ version: PREPARER_VERSION, bytes: bytesHash, format, units, crown, plain }));

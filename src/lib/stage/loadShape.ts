@@ -1,5 +1,5 @@
 /** Reads a prepared GLB into the geometry that the stage draws. */
-import { BufferAttribute, BufferGeometry, Vector3, type Mesh, type Object3D } from 'three';
+import { BufferAttribute, BufferGeometry, Color, Vector3, type Mesh, type Object3D } from 'three';
 import { GLTFLoader } from 'three/examples/jsm/loaders/GLTFLoader.js';
 import { MeshoptDecoder } from 'three/examples/jsm/libs/meshopt_decoder.module.js';
 import { centreLine, type CentreLine } from './centreLine';
@@ -25,7 +25,8 @@ const OPEN_SHARE = 2e-4;
 /**
  * Geometry in the tooth frame (mm): `position` and `normal` as floats, `surface` as four bytes
  * (ambient occlusion, tone, region, nearness to an edge of the enamel), `crest` as two
- * (share of carina, of ridge). Quantised positions are undone and node matrices applied.
+ * (share of carina, of ridge), and `colour` as four (red, green, blue in the sRGB curve, 255) where the
+ * scan has colours of its own. Quantised positions are undone and node matrices applied.
  */
 const bake = (mesh: Mesh): BufferGeometry => {
 	mesh.updateWorldMatrix(true, false);
@@ -68,6 +69,18 @@ const bake = (mesh: Mesh): BufferGeometry => {
 	const regions = Uint8Array.from({ length: count }, (_, i) => surface[i * 4 + 2]);
 	const indices = geometry.index?.array ?? Uint32Array.from({ length: count }, (_, i) => i);
 	geometry.setAttribute('crest', new BufferAttribute(crests(regions, shared, indices), 2, true));
+	const own = source.getAttribute('color');
+	if (own) {
+		const colour = new Uint8Array(count * 4).fill(255);
+		const tint = new Color();
+		for (let i = 0; i < count; i++) {
+			tint.setRGB(own.getX(i), own.getY(i), own.getZ(i)).convertLinearToSRGB();
+			colour[i * 4] = Math.round(255 * tint.r);
+			colour[i * 4 + 1] = Math.round(255 * tint.g);
+			colour[i * 4 + 2] = Math.round(255 * tint.b);
+		}
+		geometry.setAttribute('colour', new BufferAttribute(colour, 4, true));
+	}
 	return geometry;
 };
 

@@ -69,8 +69,8 @@ export const createToothMaterials = (): ToothMaterials => {
 		shadowMap: { value: null as LampCast['map'] | null },
 		shadowSpread: { value: new Vector2() },
 	};
-	const make = (full: boolean) =>
-		new ShaderMaterial({
+	const make = (full: boolean) => {
+		const material = new ShaderMaterial({
 			name: full ? 'tooth at rest' : 'tooth in motion',
 			vertexShader: TOOTH_VERTEX,
 			fragmentShader: TOOTH_FRAGMENT,
@@ -80,6 +80,10 @@ export const createToothMaterials = (): ToothMaterials => {
 			blending: NoBlending,
 			toneMapped: false,
 		});
+		// what a geometry without colours of its own has there
+		Object.assign(material.defaultAttributeValues, { colour: [0, 0, 0, 0] });
+		return material;
+	};
 	const [full, light] = [make(true), make(false)];
 	return {
 		full,

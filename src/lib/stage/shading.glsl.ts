@@ -16,6 +16,8 @@
 export const TOOTH_VERTEX = /* glsl */ `
 attribute vec4 surface;
 attribute vec2 crest;
+/** the scan's own colour; alpha 0: none */
+attribute vec4 colour;
 uniform vec3 palette[8];
 uniform vec4 finish[8];
 uniform float crownHeight;
@@ -43,6 +45,13 @@ void main() {
 	// a crown pales towards its tip; staining gathers where the surface is sheltered
 	float shade = mix(1.0, mix(0.86, 1.1, clamp(up, 0.0, 1.0)), enamel);
 	albedo *= shade * (1.0 + tone * mix(0.34, 0.09, enamel));
+	if (colour.a > 0.5) {
+		// as it was scanned: no pattern, tint or growth line of ours upon it
+		albedo = mix(colour.rgb / 12.92, pow((colour.rgb + 0.055) / 1.055, vec3(2.4)), step(0.04045, colour.rgb));
+		enamel = 0.0;
+		hollow = 0.0;
+		vFinish.zw = vec2(0.0);
+	}
 	albedo = mix(albedo * vec3(0.72, 0.62, 0.52), albedo, mix(0.45, 1.0, ao));
 	// the deeper in a hollow, the darker
 	albedo *= mix(1.0, mix(0.5, 1.0, ao), hollow);

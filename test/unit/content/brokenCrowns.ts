@@ -15,6 +15,21 @@ const crown = (
 /** Marks of a crown, sizes on a card and kinds of feature. */
 export const brokenCrowns: BrokenCase[] = [
 	{
+		name: 'a colour of a scan that is not known',
+		overlay: edited(S2, 'units: mm }', 'units: mm, colour: black }'),
+		shows: ['skm-0001'],
+		problems: [
+			{
+				at: `${S2}:8:46`,
+				id: 'wrong-choice',
+				severity: 'error',
+				path: 'shape.scan.colour',
+				message: '"black" is not possible for colour: it is scan or plain.',
+				remedy: 'Write colour: plain',
+			},
+		],
+	},
+	{
 		name: 'a mark of two numbers',
 		overlay: crown('[2.1, 60]'),
 		shows: ['skm-0001'],

@@ -378,6 +378,7 @@ const SHOWN_BELOW = [
 	'crown-base-not-marked',
 	'not-one-tooth',
 	'several-pieces',
+	'colour-unreadable',
 	'coarse-mesh',
 	'mark-off-surface',
 ];

@@ -115,6 +115,10 @@ describe('measureFindings', () => {
 			{ code: 'not-one-tooth', message: 'This is hardly one tooth: it has 3 separate pieces of like size.' },
 			{ code: 'crown-base-not-marked', message: 'The base of the crown is not marked.' },
 			{ code: 'several-pieces', message: 'The mesh has 3 separate pieces.' },
+			{
+				code: 'colour-unreadable',
+				message: 'The picture that colours its surface cannot be used: it is damaged.',
+			},
 			{ code: 'coarse-mesh', message: 'The mesh has only 100 triangles.' },
 			{
 				code: 'mark-off-surface',
@@ -152,6 +156,17 @@ describe('measureFindings', () => {
 				path: 'shape.scan.file',
 				message: 'The scan has several separate pieces; all were measured together.',
 				remedy: 'Delete what is not the tooth (stand, clay, loose bits) in the program that made the scan.',
+			},
+			{
+				id: 'colour-unreadable',
+				severity: 'warning',
+				line: 8,
+				column: 5,
+				path: 'shape.scan.file',
+				message:
+					'The picture that colours its surface cannot be used: it is damaged. The tooth is shown in the colour of its preservation.',
+				remedy:
+					'Save the scan again as GLB with its picture inside, as JPEG or PNG of at most 8192 x 8192 pixels; or write under scan: colour: plain',
 			},
 			{
 				id: 'coarse-mesh',

@@ -58,6 +58,21 @@ describe('a prepared shape as the server writes it', () => {
 		expect(shape.closed).toBe(true);
 	});
 
+	test('has the scan’s own colours as the server read them, or none', async () => {
+		const colours = Uint8Array.from({ length: 24 }, (_, i) => [0, 12, 37, 100, 200, 255][i % 6]);
+		const { full } = await parseShape(await bytes({ ...box(0, 255), colours } as ReturnType<typeof box>));
+		const [position, colour] = [full.getAttribute('position'), full.getAttribute('colour')];
+		for (let i = 0; i < position.count; i++) {
+			const corner = corners.findIndex((at) =>
+				at.every((v, k) => Math.abs(v - position.getComponent(i, k)) < 1e-3),
+			);
+			for (let k = 0; k < 3; k++)
+				expect(Math.round(255 * colour.getComponent(i, k))).toBe(colours[corner * 3 + k]);
+			expect(colour.getW(i)).toBe(1);
+		}
+		expect((await parseShape(await bytes(box(0, 255)))).full.getAttribute('colour')).toBeUndefined();
+	});
+
 	test('with one level only is drawn with it at rest and in motion', async () => {
 		const shape = await parseShape(await bytes(box(0, 255)));
 		expect(shape.light).toBe(shape.full);

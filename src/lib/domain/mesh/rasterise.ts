@@ -15,6 +15,8 @@ export interface RasteriseOptions {
 	/** sRGB 0 .. 1 per region */
 	colours: Readonly<Record<Region, readonly [number, number, number]>>;
 	lights?: Lights;
+	/** the surface's own colours instead: sRGB 0 .. 255 per vertex of the mesh */
+	vertexColours?: Uint8Array;
 	/** per vertex of the mesh, from `occlusion` */
 	occlusion?: Float32Array;
 	/** samples a side for each pixel; default 3 */
@@ -176,6 +178,9 @@ function resolve(
 	const { indices, regions, source } = shaded;
 	const albedos = REGIONS.map((region) => Float64Array.from(options.colours[region], toLinear));
 	const roughnesses = REGIONS.map((region) => ROUGHNESS[region]);
+	const own =
+		options.vertexColours && Float64Array.from(options.vertexColours, (value) => toLinear(value / 255));
+	const albedo = new Float64Array(3);
 	const out = new Uint8ClampedArray(width * height * 4);
 	const n = new Float64Array(3);
 	const colour = new Float64Array(3);
@@ -217,7 +222,11 @@ function resolve(
 					frame.depth[at] + n[2] * lift,
 				);
 				const region = regions[a];
-				shadeEnamel(n, albedos[region], roughnesses[region], open, lit, lights, colour);
+				if (own) {
+					const [i, j, l] = [source[a] * 3, source[b] * 3, source[c] * 3];
+					for (let k = 0; k < 3; k++) albedo[k] = wa * own[i + k] + wb * own[j + k] + wc * own[l + k];
+				}
+				shadeEnamel(n, own ? albedo : albedos[region], roughnesses[region], open, lit, lights, colour);
 				// the tone curve comes before averaging: a hard highlight's edge stays smooth
 				for (let k = 0; k < 3; k++) sum[k] += toneCurve(colour[k]);
 			}

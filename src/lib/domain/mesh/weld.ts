@@ -16,6 +16,11 @@ const DEFAULT_TOLERANCE = 1e-6;
  * its neighbours would be left with an open edge.
  */
 export function weld(mesh: TriMesh, options: WeldOptions = {}): TriMesh {
+	return weldWithMap(mesh, options).mesh;
+}
+
+/** As `weld`; `to` has the new number of each vertex, -1 for one that was dropped. */
+export function weldWithMap(mesh: TriMesh, options: WeldOptions = {}): { mesh: TriMesh; to: Int32Array } {
 	const { positions: p, indices, regions } = mesh;
 	const count = p.length / 3;
 	const box = bounds(mesh);
@@ -98,5 +103,6 @@ export function weld(mesh: TriMesh, options: WeldOptions = {}): TriMesh {
 		keptPositions[to * 3 + 2] = p[i * 3 + 2];
 	}
 	const out: TriMesh = { positions: keptPositions, indices: keptIndices.slice(0, corners) };
-	return keptRegions ? { ...out, regions: keptRegions.slice(0, corners / 3) } : out;
+	const to = sameAs.map((first) => (first < 0 ? -1 : newNumber[first]));
+	return { mesh: keptRegions ? { ...out, regions: keptRegions.slice(0, corners / 3) } : out, to };
 }

@@ -37,7 +37,7 @@ export function pictureFrame({ positions }: ShapeLevel): PictureFrame {
 	};
 }
 
-/** Paints a prepared tooth in the colours of its preservation: a square WebP, transparent round the tooth. */
+/** Paints a prepared tooth in its own colours, else in those of its preservation: a square WebP, transparent round the tooth. */
 export async function paintPicture(level: ShapeLevel, preservation: Preservation): Promise<Uint8Array> {
 	await MeshoptSimplifier.ready;
 	const pixels = rasterise(weldedLevel(level), {
@@ -46,6 +46,7 @@ export async function paintPicture(level: ShapeLevel, preservation: Preservation
 		view: VIEW,
 		margin: MARGIN,
 		colours: coloursOf(preservation),
+		vertexColours: level.colours,
 		occlusion: Float32Array.from(level.openness, (open) => open / 255),
 	});
 	return sharp(pixels, { raw: { width: PICTURE_PX, height: PICTURE_PX, channels: 4 } })

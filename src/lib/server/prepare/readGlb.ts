@@ -1,6 +1,7 @@
 import { NodeIO } from '@gltf-transform/core';
 import { EXTMeshoptCompression, KHRMeshQuantization } from '@gltf-transform/extensions';
 import { MeshoptDecoder } from 'meshoptimizer';
+import { encoded } from '../scan/paint';
 import type { ShapeLevel } from './shapeLevel';
 
 /** Reads one level back from a GLB that `writeGlb` made. Throws for any other file. */
@@ -20,6 +21,7 @@ export async function readGlb(glb: Uint8Array, level: number): Promise<ShapeLeve
 	const normals = array('NORMAL');
 	const openness = array('_AO');
 	const regions = array('_REGION');
+	const colours = array('COLOR_0');
 	const indices = primitive?.getIndices()?.getArray();
 	if (!positions || !normals || !openness || !regions || !indices) {
 		throw new Error(`readGlb: the file has no complete level-${level}`);
@@ -29,6 +31,7 @@ export async function readGlb(glb: Uint8Array, level: number): Promise<ShapeLeve
 		normals: Float32Array.from(normals, (value) => Math.max(-1, value / 32767)),
 		openness: Uint8Array.from(openness),
 		regions: Uint8Array.from(regions),
+		...(colours ? { colours: Uint8Array.from(colours, (value) => Math.round(encoded(value / 65535))) } : {}),
 		indices: Uint32Array.from(indices),
 	};
 }

@@ -6,13 +6,14 @@ import type { ShapeLevel } from './shapeLevel';
  * plane are cut along it, so that the border is a clean line; corners on it stand there once for each side.
  */
 export function rootBelowBase(level: ShapeLevel): ShapeLevel {
-	const { positions, normals, openness, regions, indices } = level;
+	const { positions, normals, openness, regions, colours, indices } = level;
 	const root = regionIndex('root');
 	const out = {
 		positions: [] as number[],
 		normals: [] as number[],
 		openness: [] as number[],
 		regions: [] as number[],
+		colours: [] as number[],
 		indices: [] as number[],
 	};
 	const made = new Map<string, number>();
@@ -30,6 +31,7 @@ export function rootBelowBase(level: ShapeLevel): ShapeLevel {
 		const normal = axes.map((at) => mix(normals, at));
 		const size = Math.hypot(...normal) || 1;
 		out.normals.push(...normal.map((value) => value / size));
+		if (colours) out.colours.push(...axes.map((at) => Math.round(mix(colours, at))));
 		out.openness.push(Math.round(mix(openness, (vertex) => vertex)));
 		out.regions.push(isRoot ? root : regions[from]);
 		const vertex = out.regions.length - 1;
@@ -65,6 +67,7 @@ export function rootBelowBase(level: ShapeLevel): ShapeLevel {
 		normals: Float32Array.from(out.normals),
 		openness: Uint8Array.from(out.openness),
 		regions: Uint8Array.from(out.regions),
+		...(colours ? { colours: Uint8Array.from(out.colours) } : {}),
 		indices: Uint32Array.from(out.indices),
 	};
 }

@@ -8,16 +8,19 @@ import { measureCrown } from '../../domain/measure/measureCrown';
 import type { CrownMeasures } from '../../domain/measure/crownMeasures';
 import { bounds } from '../../domain/mesh/bounds';
 import { lineDrawing } from '../../domain/mesh/lineDrawing';
+import { orient } from '../../domain/mesh/orient';
 import type { TriMesh } from '../../domain/mesh/triMesh';
 import { weld } from '../../domain/mesh/weld';
 import { fail, ok, type Result } from '../../domain/result';
 import { sculpt } from '../../domain/tooth/sculpt';
 import { vec3 } from '../../domain/vec3';
+import { readPicture } from '../scan/readPicture';
 import { readScan } from '../scan/readScan';
 import { shapeFiles } from '../shapeFiles';
 import { writeAtomically } from '../writeAtomically';
 import { closeSmallHoles } from './closeSmallHoles';
 import { measureScan } from './measureScan';
+import { paintedSurface, type PaintedSurface } from './paintedSurface';
 import { paintPicture, pictureFrame } from './paintPicture';
 import { prepareLevels } from './prepareLevels';
 import { readGlb } from './readGlb';
@@ -51,10 +54,12 @@ export async function runShapeJob(
 	report('reading');
 	const tooth = await measuredTooth(job.source, report);
 	if (!tooth.ok) return { ok: false, failure: tooth.problem };
-	const { mesh, measures, frame, labial, marked } = tooth.value;
+	const { mesh, measures, frame, labial, marked, painted } = tooth.value;
 	report('simplifying');
 	const torn = frame && !measures.watertight;
-	const levels = await prepareLevels(torn ? closeSmallHoles(mesh) : mesh, () => report('baking'));
+	const shown = painted?.mesh ?? mesh;
+	const whole = torn ? closeSmallHoles(shown) : shown;
+	const levels = await prepareLevels(whole, () => report('baking'), painted?.colours);
 	const [full, light] = marked ? levels.map(rootBelowBase) : levels;
 	report('writing');
 	const box = bounds(full);
@@ -108,6 +113,8 @@ interface MeasuredTooth {
 	labial?: '+z' | '-z';
 	/** whether the crown of a scan is marked, so that what lies below its base is known for root */
 	marked?: boolean;
+	/** the surface of a scan with colours of its own; it may be finer than the one measured */
+	painted?: PaintedSurface;
 }
 
 async function measuredTooth(
@@ -127,7 +134,10 @@ async function measuredTooth(
 	if (!bytes || createHash('sha256').update(bytes).digest('hex') !== source.bytesHash) {
 		return fail({ of: 'changed' });
 	}
-	const scan = await readScan(bytes, basename(source.path), source.units, { recentre: true });
+	const scan = await readScan(bytes, basename(source.path), source.units, {
+		recentre: true,
+		...(source.plain ? {} : { openPicture: readPicture }),
+	});
 	if (!scan.ok) return fail({ of: 'scan', problem: scan.problem });
 	report('measuring');
 	const measured = measureScan(scan.value, source.crown);
@@ -137,5 +147,13 @@ async function measuredTooth(
 	// the frame of the file itself, not of the mesh that may have been moved nearer to its origin
 	const moved = scan.value.origin_mm;
 	const offset = vec3.subtract(turned.frame.offset, toTooth({ ...turned.frame, offset: [0, 0, 0] }, moved));
-	return ok({ ...turned, frame: { ...turned.frame, offset }, marked: marks !== undefined });
+	const found = source.plain ? null : paintedSurface(scan.value);
+	const { rows } = turned.frame;
+	const painted = found && { ...found, mesh: orient(found.mesh, rows, turned.frame.offset) };
+	return ok({
+		...turned,
+		frame: { ...turned.frame, offset },
+		marked: marks !== undefined,
+		...(painted ? { painted } : {}),
+	});
 }

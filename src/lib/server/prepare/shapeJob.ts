@@ -17,6 +17,8 @@ export type ShapeSource =
 			units: ScanUnits;
 			/** points of the crown in the file's own frame, mm */
 			crown?: CrownMarks;
+			/** shown in the colour of its preservation, whatever colours the file has */
+			plain?: boolean;
 	  };
 
 /** One shape to work out; plain data, so that it can be handed to another thread. */

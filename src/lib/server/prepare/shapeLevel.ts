@@ -8,6 +8,8 @@ export interface ShapeLevel {
 	openness: Uint8Array;
 	/** index into REGIONS; all three vertices of a triangle hold the same */
 	regions: Uint8Array;
+	/** the scan's own colour: red, green, blue per vertex, 0 .. 255 in the sRGB curve; absent where there is none */
+	colours?: Uint8Array;
 	/** three vertex numbers per triangle, counter-clockwise from outside */
 	indices: Uint32Array;
 }

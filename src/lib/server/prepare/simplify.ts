@@ -6,6 +6,8 @@ export interface Surface {
 	normals: Float32Array;
 	/** index into REGIONS per vertex */
 	regions: Uint8Array;
+	/** the scan's own colour: red, green, blue per vertex, 0 .. 255 */
+	colours?: Uint8Array;
 	indices: Uint32Array;
 }
 
@@ -13,6 +15,8 @@ export interface Surface {
 export const FULL_TRIANGLES = 24_000;
 /** Most where relief and borders need them: serrated edges. */
 export const FULL_TRIANGLES_SERRATED = 40_000;
+/** Most of a scan in its own colours, which are no finer than its corners. */
+export const FULL_TRIANGLES_COLOURED = 60_000;
 /** Aim of the light level. */
 export const LIGHT_TRIANGLES = 3_500;
 
@@ -20,6 +24,8 @@ export const LIGHT_TRIANGLES = 3_500;
 const NORMAL_WEIGHT_FULL = 0.5;
 /** In motion the silhouette is what may not jump. */
 const NORMAL_WEIGHT_LIGHT = 0.15;
+/** Colour that changes wholly counts as much as a normal that turns by 90 degrees and more. */
+const COLOUR_WEIGHT = 1;
 
 interface Attempt {
 	triangles: number;
@@ -39,6 +45,10 @@ const FULL: readonly Attempt[] = [
 	{ triangles: FULL_TRIANGLES_SERRATED, error: 0.003, lock: false, most: FULL_TRIANGLES_SERRATED },
 	{ triangles: FULL_TRIANGLES_SERRATED, error: 0.02, lock: false, permissive: true, most: Infinity },
 ];
+const COLOURED: readonly Attempt[] = [
+	{ triangles: FULL_TRIANGLES_COLOURED, error: 0.02, lock: false, most: FULL_TRIANGLES_COLOURED },
+	{ triangles: FULL_TRIANGLES_COLOURED, error: 0.02, lock: false, permissive: true, most: Infinity },
+];
 const LIGHT: readonly Attempt[] = [
 	{ triangles: LIGHT_TRIANGLES, error: 0.0008, lock: false, most: LIGHT_TRIANGLES * 3 },
 	{ triangles: LIGHT_TRIANGLES, error: 0.1, lock: false, permissive: true, most: Infinity },
@@ -46,7 +56,7 @@ const LIGHT: readonly Attempt[] = [
 
 /** The full level: as few triangles as keep silhouette, relief and the borders of regions. */
 export const simplifyFull = (surface: Surface): Promise<Surface> =>
-	simplify(surface, FULL, NORMAL_WEIGHT_FULL);
+	simplify(surface, surface.colours ? COLOURED : FULL, NORMAL_WEIGHT_FULL);
 
 /** The light level, for while things move. */
 export const simplifyLight = (surface: Surface): Promise<Surface> =>
@@ -56,15 +66,16 @@ async function simplify(surface: Surface, attempts: readonly Attempt[], weight: 
 	await MeshoptSimplifier.ready;
 	if (surface.indices.length / 3 <= attempts[0].triangles) return surface;
 	const border = regionBorders(surface);
+	const { attributes, weights } = looks(surface, weight);
 	let indices = surface.indices;
 	for (const attempt of attempts) {
 		[indices] = MeshoptSimplifier.simplifyWithAttributes(
 			surface.indices,
 			surface.positions,
 			3,
-			surface.normals,
-			3,
-			[weight, weight, weight],
+			attributes,
+			weights.length,
+			weights,
 			attempt.lock ? border : null,
 			attempt.triangles * 3,
 			attempt.error,
@@ -73,6 +84,23 @@ async function simplify(surface: Surface, attempts: readonly Attempt[], weight: 
 		if (indices.length / 3 <= attempt.most) break;
 	}
 	return compact(surface, indices);
+}
+
+/** What a vertex looks like, besides its place, and how much each number counts. */
+function looks(
+	{ normals, colours }: Surface,
+	weight: number,
+): { attributes: Float32Array; weights: number[] } {
+	const normal = [weight, weight, weight];
+	if (!colours) return { attributes: normals, weights: normal };
+	const attributes = new Float32Array(normals.length * 2);
+	for (let i = 0; i < normals.length; i += 3) {
+		for (let k = 0; k < 3; k++) {
+			attributes[i * 2 + k] = normals[i + k];
+			attributes[i * 2 + 3 + k] = colours[i + k] / 255;
+		}
+	}
+	return { attributes, weights: [...normal, COLOUR_WEIGHT, COLOUR_WEIGHT, COLOUR_WEIGHT] };
 }
 
 /** 1 for each vertex at whose place another region begins. */
@@ -91,12 +119,14 @@ function compact(surface: Surface, indices: Uint32Array): Surface {
 	const positions = new Float32Array(count * 3);
 	const normals = new Float32Array(count * 3);
 	const regions = new Uint8Array(count);
+	const colours = surface.colours && new Uint8Array(count * 3);
 	for (let i = 0; i < remap.length; i++) {
 		const to = remap[i];
 		if (to >= count) continue; // unused
 		positions.set(surface.positions.subarray(i * 3, i * 3 + 3), to * 3);
 		normals.set(surface.normals.subarray(i * 3, i * 3 + 3), to * 3);
 		regions[to] = surface.regions[i];
+		if (colours) colours.set(surface.colours!.subarray(i * 3, i * 3 + 3), to * 3);
 	}
-	return { positions, normals, regions, indices: order };
+	return { positions, normals, regions, ...(colours ? { colours } : {}), indices: order };
 }

@@ -2,6 +2,7 @@ import { Document, Logger, NodeIO, type TypedArray } from '@gltf-transform/core'
 import { EXTMeshoptCompression, KHRMeshQuantization } from '@gltf-transform/extensions';
 import { reorder } from '@gltf-transform/functions';
 import { MeshoptEncoder } from 'meshoptimizer';
+import { decoded } from '../scan/paint';
 import type { ShapeLevel } from './shapeLevel';
 
 /** Positions are rounded to this many steps over the longest side: under a micrometre for a tooth of 50 mm. */
@@ -10,7 +11,8 @@ const POSITION_STEPS = 2 ** 17;
 /**
  * Writes a prepared shape as GLB (glTF 2.0, units: mm, tooth frame): one node and mesh a level,
  * `level-0` the full one, `level-1` the light one. Attributes: POSITION float, NORMAL 16-bit
- * normalised, `_AO` 8-bit normalised (1 = open to the light), `_REGION` 8-bit index into REGIONS.
+ * normalised, `_AO` 8-bit normalised (1 = open to the light), `_REGION` 8-bit index into REGIONS, and COLOR_0 16-bit
+ * normalised, in linear light, where the scan has colours of its own.
  * Compressed with EXT_meshopt_compression, triangles in an order that a graphics card likes.
  */
 export async function writeGlb(levels: readonly ShapeLevel[]): Promise<Uint8Array> {
@@ -25,7 +27,7 @@ export async function writeGlb(levels: readonly ShapeLevel[]): Promise<Uint8Arra
 		const name = `level-${number}`;
 		const accessor = (
 			type: 'SCALAR' | 'VEC3',
-			array: Float32Array | Int16Array | Uint8Array | Uint32Array,
+			array: Float32Array | Int16Array | Uint8Array | Uint16Array | Uint32Array,
 			normalised: boolean,
 		) =>
 			doc
@@ -42,6 +44,7 @@ export async function writeGlb(levels: readonly ShapeLevel[]): Promise<Uint8Arra
 			.setAttribute('NORMAL', accessor('VEC3', toInt16(level.normals), true))
 			.setAttribute('_AO', accessor('SCALAR', level.openness, true))
 			.setAttribute('_REGION', accessor('SCALAR', level.regions, false));
+		if (level.colours) primitive.setAttribute('COLOR_0', accessor('VEC3', linear(level.colours), true));
 		scene.addChild(doc.createNode(name).setMesh(doc.createMesh(name).addPrimitive(primitive)));
 	});
 
@@ -66,6 +69,12 @@ function roundPositions(positions: Float32Array): Float32Array {
 	// a power of two keeps the grid's values exact in a float
 	const step = 2 ** Math.ceil(Math.log2((2 * largest) / POSITION_STEPS));
 	return positions.map((value) => Math.round(value / step) * step);
+}
+
+/** 8 bits in linear light would leave dark enamel a handful of steps. */
+function linear(colours: Uint8Array): Uint16Array {
+	const steps = Uint16Array.from({ length: 256 }, (_, value) => Math.round(decoded(value) * 65535));
+	return Uint16Array.from(colours, (value) => steps[value]);
 }
 
 function toInt16(normals: Float32Array): Int16Array {

@@ -83,11 +83,7 @@ async function fetchBuffer(
 	} else if (typeof uri !== 'string')
 		throw new ScanFault('damaged', 'The name of a file it needs is no text.');
 	else if (uri.startsWith('data:')) {
-		const comma = uri.indexOf(',');
-		if (!/;base64$/.test(uri.slice(0, Math.max(0, comma)).slice(-20))) {
-			throw new ScanFault('damaged', 'Data within its description are not written as base64.');
-		}
-		bytes = base64(uri, comma + 1);
+		bytes = withinText(uri);
 	} else bytes = await beside(uri, sibling);
 	if (bytes.length < length) {
 		throw new ScanFault('truncated', `Its data should have ${length} bytes, but have ${bytes.length}.`);
@@ -95,7 +91,17 @@ async function fetchBuffer(
 	return bytes.subarray(0, length);
 }
 
-async function beside(uri: string, sibling: Sibling | undefined): Promise<Uint8Array> {
+/** Bytes that a glTF holds in its own text. */
+export function withinText(uri: string): Uint8Array {
+	const comma = uri.indexOf(',');
+	if (!/;base64$/.test(uri.slice(0, Math.max(0, comma)).slice(-20))) {
+		throw new ScanFault('damaged', 'Data within its description are not written as base64.');
+	}
+	return base64(uri, comma + 1);
+}
+
+/** Bytes of a file that a glTF names. Throws ScanFault when it is not there or lies outside the scan's folder. */
+export async function beside(uri: string, sibling: Sibling | undefined): Promise<Uint8Array> {
 	let name: string;
 	try {
 		name = decodeURIComponent(uri);

@@ -9,6 +9,15 @@ export interface DracoPart {
 	indices: Uint32Array;
 	/** numbers per corner, in the file's own type */
 	colours: { values: Float32Array; width: number } | null;
+	/** two numbers per corner */
+	uv: Float32Array | null;
+}
+
+interface DracoAccessors {
+	position: Fields;
+	colour: Fields | null;
+	/** places on a picture, with the name of their attribute */
+	uv?: { name: string; accessor: Fields } | null;
 }
 
 /** More triangles than this per packed byte are no scan: the densest real meshes have 2 to 4. */
@@ -20,7 +29,7 @@ let module: Promise<DecoderModule> | null = null;
 /** Unpacks a primitive of KHR_draco_mesh_compression. Throws ScanFault. */
 export async function gltfDraco(
 	packed: Fields,
-	accessors: { position: Fields; colour: Fields | null },
+	accessors: DracoAccessors,
 	view: ViewBytes,
 	budget: Budget,
 ): Promise<DracoPart> {
@@ -55,7 +64,7 @@ function decode(
 	draco: DecoderModule,
 	bytes: Uint8Array,
 	ids: Fields,
-	accessors: { position: Fields; colour: Fields | null },
+	accessors: DracoAccessors,
 	budget: Budget,
 ): DracoPart {
 	const decoder = new draco.Decoder();
@@ -86,6 +95,10 @@ function decode(
 			colours:
 				accessors.colour && ids.COLOR_0 !== undefined
 					? { values: values(ids.COLOR_0, accessors.colour, colourWidth), width: colourWidth }
+					: null,
+			uv:
+				accessors.uv && ids[accessors.uv.name] !== undefined
+					? values(ids[accessors.uv.name], accessors.uv.accessor, 2)
 					: null,
 		};
 	} finally {

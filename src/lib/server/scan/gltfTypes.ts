@@ -10,6 +10,10 @@ export interface Gltf {
 	accessors?: unknown;
 	bufferViews?: unknown;
 	buffers?: unknown;
+	materials?: unknown;
+	textures?: unknown;
+	images?: unknown;
+	samplers?: unknown;
 }
 
 export type Fields = Readonly<Record<string, unknown>>;

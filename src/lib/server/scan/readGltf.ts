@@ -11,8 +11,10 @@ import { Budget, gltfBuffers, type Sibling } from './gltfBuffers';
 import { gltfContainer } from './gltfContainer';
 import { gltfDraco } from './gltfDraco';
 import { placedMeshes, type Matrix } from './gltfScene';
+import { gltfSkins, type GltfSkins, type Look, type OpenPicture } from './gltfSkins';
 import { entry, extension, fields, list, type Fields, type Gltf } from './gltfTypes';
 import { LIMITS } from './limits';
+import { encoded } from './paint';
 import type { RawMesh } from './rawMesh';
 import { ScanFault } from './scanProblem';
 
@@ -29,19 +31,30 @@ const LOOKS_ONLY = /material|texture|light|image|animation|xmp|audio|visibility|
 interface Part {
 	positions: Float32Array;
 	indices: Uint32Array;
+	/** colours of the corners, times the material's own */
 	colours: Uint8Array | null;
+	/** colour of the material alone, 0 .. 255 */
+	plain: readonly number[];
+	/** places on a picture and its number */
+	uv: Float32Array | null;
+	skin: number;
 }
 
-/** Reads the triangles of all meshes of a glTF's scene, in its own unit (metres). Throws ScanFault. */
+/**
+ * Reads the triangles of all meshes of a glTF's scene, in its own unit (metres), and their colours; pictures only with
+ * `openPicture`. Throws ScanFault, but not for anything that concerns colour alone.
+ */
 export async function readGltf(
 	bytes: Uint8Array,
 	format: 'glb' | 'gltf',
 	sibling?: Sibling,
+	openPicture?: OpenPicture,
 ): Promise<RawMesh> {
 	const { json, binary } = gltfContainer(bytes, format);
 	refuseUnknown(json);
 	const budget = new Budget();
 	const view = gltfBuffers(json, binary, budget, sibling);
+	const skins = gltfSkins(json, view, openPicture, sibling);
 	const placed = placedMeshes(json);
 	const meshes = list(json.meshes, 'meshes');
 	const parts = new Map<Fields, Part | null>();
@@ -52,7 +65,8 @@ export async function readGltf(
 		for (const primitive of list(entry(meshes, mesh, 'mesh').primitives, 'primitives')) {
 			if (!fields(primitive)) throw new ScanFault('damaged', 'Its description is wrong: an empty primitive.');
 			let part = parts.get(primitive);
-			if (part === undefined) parts.set(primitive, (part = await readPart(json, primitive, view, budget)));
+			if (part === undefined)
+				parts.set(primitive, (part = await readPart(json, primitive, view, budget, skins)));
 			if (!part) continue;
 			// one mesh may stand in many places: the sum counts
 			triangles += part.indices.length / 3;
@@ -62,7 +76,7 @@ export async function readGltf(
 			wanted.push({ part, matrix });
 		}
 	}
-	return joined(wanted, triangles, vertices);
+	return joined(wanted, triangles, vertices, skins);
 }
 
 function refuseUnknown(json: Gltf): void {
@@ -84,6 +98,7 @@ async function readPart(
 	primitive: Fields,
 	view: ReturnType<typeof gltfBuffers>,
 	budget: Budget,
+	skins: GltfSkins,
 ): Promise<Part | null> {
 	const mode = primitive.mode ?? 4;
 	if (typeof mode !== 'number' || !Number.isInteger(mode) || mode < 0 || mode > 6) {
@@ -96,12 +111,15 @@ async function readPart(
 	if (position.type !== 'VEC3' || position.componentType === 5125) {
 		throw new ScanFault('damaged', 'Its description is wrong: points without x, y and z.');
 	}
+	const look = await skins.lookOf(primitive);
 	const packed = extension(primitive, 'KHR_draco_mesh_compression');
 	if (packed) {
 		const colour = attributes.COLOR_0 === undefined ? null : entry(accessors, attributes.COLOR_0, 'accessor');
-		const part = await gltfDraco(packed, { position, colour }, view, budget);
+		const name = look.uvName;
+		const uv = name === null ? null : { name, accessor: entry(accessors, attributes[name], 'accessor') };
+		const part = await gltfDraco(packed, { position, colour, uv }, view, budget);
 		// Draco hands out separate triangles, whatever the mode says
-		return finished(part.positions, part.indices, part.colours);
+		return finished(part.positions, part.indices, part.colours, look, part.uv);
 	}
 	const points = await gltfAccessor(json, attributes.POSITION, view, budget, 'values');
 	let order: Uint32Array;
@@ -114,7 +132,8 @@ async function readPart(
 		attributes.COLOR_0 === undefined
 			? null
 			: await gltfAccessor(json, attributes.COLOR_0, view, budget, 'values');
-	return finished(points.values as Float32Array, asTriangles(order, mode), tints);
+	const uv = await skins.places(primitive, look);
+	return finished(points.values as Float32Array, asTriangles(order, mode), tints, look, uv);
 }
 
 /** Colours are kept when there is one for every corner; they become 0 .. 255 in the curve that screens use. */
@@ -122,33 +141,39 @@ function finished(
 	positions: Float32Array,
 	indices: Uint32Array,
 	tints: { values: ArrayLike<number>; width: number } | null,
+	{ factor, skin, turn }: Look,
+	places: Float32Array | null,
 ): Part {
 	const count = positions.length / 3;
+	const uv = skin > 0 && places?.length === count * 2 ? turn(places) : null;
+	const plain = factor.map((light) => Math.round(encoded(light)));
+	const part = { positions, indices, plain, uv, skin: uv ? skin : 0 };
 	if (!tints || tints.width < 3 || tints.values.length !== count * tints.width) {
-		return { positions, indices, colours: null };
+		return { ...part, colours: null };
 	}
 	const colours = new Uint8Array(count * 3);
 	for (let i = 0; i < count; i++) {
-		for (let k = 0; k < 3; k++) colours[i * 3 + k] = encoded(tints.values[i * tints.width + k]);
+		for (let k = 0; k < 3; k++) {
+			colours[i * 3 + k] = Math.round(encoded(tints.values[i * tints.width + k] * factor[k]));
+		}
 	}
-	return { positions, indices, colours };
-}
-
-/** Linear light to the sRGB curve (IEC 61966-2-1), 0 .. 255. */
-function encoded(linear: number): number {
-	const light = Math.min(1, Math.max(0, linear));
-	return Math.round(255 * (light <= 0.0031308 ? 12.92 * light : 1.055 * light ** (1 / 2.4) - 0.055));
+	return { ...part, colours };
 }
 
 function joined(
 	wanted: readonly { part: Part; matrix: Matrix }[],
 	triangles: number,
 	vertices: number,
+	{ skins, warnings }: GltfSkins,
 ): RawMesh {
 	const positions = new Float64Array(vertices * 3);
 	const indices = new Uint32Array(triangles * 3);
-	const coloured = wanted.length > 0 && wanted.every(({ part }) => part.colours);
+	// a material's one colour for all is no colour of the tooth's own, unless other parts have more
+	const coloured = wanted.some(({ part }) => part.colours ?? part.uv);
 	const colours = coloured ? new Uint8Array(vertices * 3) : undefined;
+	const painted = wanted.some(({ part }) => part.uv);
+	const uv = new Float32Array(painted ? vertices * 2 : 0);
+	const skin = new Uint16Array(painted ? vertices : 0);
 	let value = 0;
 	let corner = 0;
 	for (const { part, matrix: m } of wanted) {
@@ -167,10 +192,23 @@ function joined(
 			indices[corner + k + 2] = order[k + third] + value / 3;
 		}
 		if (colours && part.colours) colours.set(part.colours, value);
+		else if (colours) {
+			for (let i = 0; i < p.length; i++) colours[value + i] = part.plain[i % 3];
+		}
+		if (part.uv) {
+			uv.set(part.uv, (value / 3) * 2);
+			skin.fill(part.skin, value / 3, (value + p.length) / 3);
+		}
 		value += p.length;
 		corner += order.length;
 	}
-	return colours ? { positions, indices, colours } : { positions, indices };
+	return {
+		positions,
+		indices,
+		...(colours ? { colours } : {}),
+		...(painted ? { paint: { uv, skin, skins } } : {}),
+		warnings,
+	};
 }
 
 function mirrors(m: Matrix): boolean {

@@ -3,7 +3,9 @@ import { fail, ok, type Result } from '../../domain/result';
 import type { Vec3 } from '../../domain/vec3';
 import { finishMesh } from './finishMesh';
 import type { Sibling } from './gltfBuffers';
+import type { OpenPicture } from './gltfSkins';
 import { LIMITS } from './limits';
+import type { Paint } from './paint';
 import type { RawMesh, ScanWarning } from './rawMesh';
 import { readGltf } from './readGltf';
 import { readObj } from './readObj';
@@ -39,6 +41,8 @@ export interface Scan {
 	units: ScanUnits;
 	/** red, green, blue per corner, 0 .. 255, when the file has them for all */
 	colours?: Uint8Array;
+	/** the pictures on its surface, when they were asked for */
+	paint?: Paint;
 	warnings: ScanWarning[];
 }
 
@@ -47,6 +51,8 @@ export interface ReadScanOptions {
 	sibling?: Sibling;
 	/** a mesh that lies very far from its file's origin may be moved to it, so as to keep its fine digits; default no */
 	recentre?: boolean;
+	/** opens the pictures that colour a glTF's surface; left out, they are not read */
+	openPicture?: OpenPicture;
 }
 
 /** The format that a file's name promises; null for none of ours. */
@@ -57,7 +63,8 @@ export function scanFormat(file: string): ScanFormat | null {
 
 /**
  * Reads a scan's triangles into millimetres, in the file's own frame, not welded. `file` is needed for its ending only.
- * Polygons are cut into triangles and a glTF's objects put in their places; textures are left out.
+ * Polygons are cut into triangles and a glTF's objects put in their places. Pictures on the surface are read
+ * where `openPicture` is given; one that cannot be read is a warning, and never stands in the way of the surface.
  *
  * `units` is the unit of the file's numbers. GLB and glTF are in metres by their standard when it is left out; for
  * the other formats, which carry no unit, leaving it out is a problem: it is never guessed.
@@ -83,7 +90,8 @@ export async function readScan(
 		const raw = await readRaw(bytes, format, options);
 		const { mesh, origin_mm, warnings } = finishMesh(raw, MM_PER_UNIT[unit], options.recentre ?? false);
 		const colours = raw.colours ? { colours: raw.colours } : {};
-		return ok({ mesh, origin_mm, format, units: unit, ...colours, warnings });
+		const paint = raw.paint ? { paint: raw.paint } : {};
+		return ok({ mesh, origin_mm, format, units: unit, ...colours, ...paint, warnings });
 	} catch (cause) {
 		if (cause instanceof ScanFault) return fail(cause.problem);
 		if (cause instanceof RangeError && /allocation|Invalid (typed )?array length/i.test(cause.message)) {
@@ -141,6 +149,6 @@ async function readRaw(bytes: Uint8Array, format: ScanFormat, options: ReadScanO
 		case 'obj':
 			return readObj(bytes);
 		default:
-			return readGltf(bytes, format, options.sibling);
+			return readGltf(bytes, format, options.sibling, options.openPicture);
 	}
 }
