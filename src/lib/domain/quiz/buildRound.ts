@@ -39,6 +39,18 @@ const CLIMB: Readonly<Record<AgeBand, readonly [number, number]>> = {
 	'7-11': [0.1, 0.5],
 	'11-14': [0.2, 0.8],
 };
+/** a kind comes as often as its weight says, beside the others; looking comes first; ours */
+const WEIGHT: Readonly<Record<QuestionKind, number>> = {
+	choose: 3,
+	touch: 1.5,
+	place: 1,
+	order: 1,
+	match: 1.5,
+	caliper: 1,
+	shed: 1,
+	position: 0.7,
+	claim: 1,
+};
 /** kinds whose options stand in no order of their own */
 const FREE: readonly QuestionKind[] = ['choose', 'touch', 'match', 'caliper'];
 /** the same kinds suit no band alike; a kind that is not here is for all */
@@ -111,13 +123,10 @@ function pick(
 	for (let strict = 0; strict <= rules.length; strict += 1) {
 		const left = open.filter((question) => rules.slice(strict).every((rule) => rule(question)));
 		if (left.length === 0) continue;
-		// kinds come evenly: of those least used so far, one at random; then the question nearest to how hard it should be
+		// kinds come by their weights; then the topic least asked so far; then the question nearest to how hard it should be
 		const kinds = [...new Set(left.map(({ kind }) => kind))].sort();
-		const least = Math.min(...kinds.map(count));
-		const kind = shuffled(
-			kinds.filter((one) => count(one) === least),
-			random,
-		)[0];
+		const turn = (one: QuestionKind) => (count(one) + random()) / WEIGHT[one];
+		const kind = kinds.map((one) => ({ one, turn: turn(one) })).sort((a, b) => a.turn - b.turn)[0].one;
 		const topics = round.map(({ topic }) => topic);
 		const used = (topic: string) => topics.filter((one) => one === topic).length;
 		const those = left.filter((one) => one.kind === kind);
