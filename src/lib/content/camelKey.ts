@@ -1,5 +1,5 @@
 /** Units that end a key and stay as they are: `crown_height_mm` -> `crownHeight_mm`. */
-export const KEY_UNITS = ['mm', 'm', 'deg', 's', 'px', 'in', 'ma'] as const;
+export const KEY_UNITS = ['mm', 'm', 'deg', 's', 'px', 'in', 'ma', 'd', 'um', 'mm3'] as const;
 type Unit = (typeof KEY_UNITS)[number];
 
 /** Units that are written otherwise in code than in a file. */

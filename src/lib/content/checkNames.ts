@@ -24,7 +24,14 @@ export function checkNames(files: ContentFiles, languages: readonly Language[] |
 				report(files, here[0], 'bad-name', here[1], '', { found: kind.found, meant: idFrom(kind.found) });
 			continue;
 		}
-		if (!languages || (kind.kind !== 'text' && kind.kind !== 'ui' && kind.kind !== 'glossary')) continue;
+		if (
+			!languages ||
+			(kind.kind !== 'text' &&
+				kind.kind !== 'ui' &&
+				kind.kind !== 'glossary' &&
+				kind.kind !== 'replacement-words')
+		)
+			continue;
 		const codes = languages.map(({ code }) => code);
 		const found = kind.language;
 		if (codes.includes(found)) continue;
@@ -37,7 +44,7 @@ export function checkNames(files: ContentFiles, languages: readonly Language[] |
 		const whole =
 			kind.kind === 'text'
 				? textPath(kind.of, kind.id, meant ?? codes[0])
-				: `${kind.kind}/${meant ?? codes[0]}.yaml`;
+				: `${kind.kind === 'replacement-words' ? 'replacement' : kind.kind}/${meant ?? codes[0]}.yaml`;
 		if (meant) files.meant.add(whole);
 		const name = whole.slice(whole.lastIndexOf('/') + 1);
 		report(files, path, 'wrong-language-code', FILE_START, '', { found, meant, codes, name });

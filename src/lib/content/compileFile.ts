@@ -14,6 +14,12 @@ import type { FileKind } from './fileKind';
 import { FILE_START, finding, type Finding, type Place } from './finding';
 import { exampleFor } from './messages';
 import { readDrawing } from './readDrawing';
+import {
+	compileReplacementTable,
+	compileReplacementWords,
+	type CompiledEntryWords,
+	type CompiledTable,
+} from './replacement/compileReplacement';
 import { readYaml, type Places } from './readYaml';
 import type { ExhibitInFile } from './schemas';
 
@@ -29,6 +35,8 @@ export interface CompiledFile {
 	group?: CompiledGroup;
 	specimen?: CompiledSpecimen;
 	text?: CompiledText;
+	replacement?: CompiledTable;
+	replacementWords?: CompiledEntryWords;
 	/** null when it cannot be used */
 	drawing?: Drawing | null;
 }
@@ -43,6 +51,8 @@ const EXAMPLE_OF: Readonly<Record<string, string>> = {
 	bed: exampleFor('oldest_ma'),
 	group: exampleFor('latin'),
 	specimen: exampleFor('accession'),
+	replacement: 'skerrow-lizard: { positions: { from: 60, source: recalled } }',
+	'replacement-words': 'stages: { germ: { name: Germ, line: A soft bud } }',
 	text: '---',
 	drawing: '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1000 200">',
 };
@@ -71,7 +81,7 @@ function compile(kind: FileKind, raw: string): CompiledFile {
 		return { findings, places: compiled.places, text: compiled };
 	}
 	if (kind.kind === 'drawing') return { ...readDrawing(text), places: new Map() };
-	const words = kind.kind === 'ui' || kind.kind === 'glossary';
+	const words = kind.kind === 'ui' || kind.kind === 'glossary' || kind.kind === 'replacement-words';
 	const yaml = readYaml(text, { wordsForVisitors: words });
 	const { places, value } = yaml;
 	if (value === undefined) return { findings: yaml.findings, places };
@@ -101,6 +111,14 @@ function compile(kind: FileKind, raw: string): CompiledFile {
 		case 'glossary': {
 			const { compiled, findings } = with_(compileGlossary(yaml));
 			return { findings, places, glossary: compiled };
+		}
+		case 'replacement': {
+			const { compiled, findings } = with_(compileReplacementTable(kind.table, yaml));
+			return { findings, places, replacement: compiled };
+		}
+		case 'replacement-words': {
+			const { compiled, findings } = with_(compileReplacementWords(yaml));
+			return { findings, places, replacementWords: compiled };
 		}
 		case 'bed': {
 			const { compiled, findings } = with_(compileBed(yaml));

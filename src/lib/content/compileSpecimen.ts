@@ -116,7 +116,8 @@ function scanName(scan: Reference, place: { line: number; column: number }): Fin
 	return [];
 }
 
-function formOf(model: ModelInFile): ToothForm {
+/** A model of a file as the sculptor wants it. */
+export function formOf(model: ModelInFile): ToothForm {
 	const { basedOn: _basedOn, carinae, ...rest } = model;
 	return { ...rest, carinae: carinae ?? [] };
 }

@@ -3,6 +3,7 @@ import type { Region } from '../domain/mesh/triMesh';
 import type { ToothForm } from '../domain/tooth/form';
 import type { Feeding } from './feedingContent';
 import type { FileFrame } from './fileFrame';
+import type { ReplacementContent } from './replacement/types';
 
 /** Text by language code; a missing language falls back to the exhibit's first language. */
 export type ByLang<T> = Readonly<Record<string, T>>;
@@ -199,6 +200,8 @@ export interface Exhibit {
 	beds: Bed[];
 	sources: Source[];
 	glossary: GlossaryEntry[];
+	/** tooth replacement; absent when the folder has no such files */
+	replacement?: ReplacementContent;
 	/** the folder `feeding/`; absent when it is not there or cannot be used */
 	feeding?: Feeding;
 	/** ICU messages by language and key */

@@ -16,6 +16,9 @@ const UNITS: Readonly<Record<string, { measure: string; perUnit: Readonly<Record
 	deg: { measure: 'angles are in degrees', perUnit: { rad: 180 / Math.PI, degrees: 1, degree: 1 } },
 	s: { measure: 'times are in seconds', perUnit: { ms: 0.001, min: 60, minutes: 60, sec: 1, seconds: 1 } },
 	in: { measure: 'the diagonal is in inches', perUnit: { cm: 1 / 2.54, mm: 1 / 25.4, inch: 1, inches: 1 } },
+	d: { measure: 'times of teeth are in days', perUnit: { days: 1, weeks: 7, years: 365.25, y: 365.25 } },
+	um: { measure: 'widths of lines are in micrometres', perUnit: { mm: 1000, micrometres: 1 } },
+	mm3: { measure: 'volumes of teeth are in cubic millimetres', perUnit: { cm3: 1000, ml: 1000 } },
 	px: { measure: 'the screen is in pixels', perUnit: { pixel: 1, pixels: 1 } },
 	ma: {
 		measure: 'ages are in millions of years',

@@ -1,4 +1,6 @@
+import { REPLACEMENT_TABLES, type ReplacementTable } from './replacement/types';
 import { ID_PATTERN } from './schemas';
+import { suggest } from './suggest';
 
 export type TextOf = 'bed' | 'group' | 'specimen';
 
@@ -8,6 +10,9 @@ export type FileKind =
 	| { kind: 'sources' }
 	| { kind: 'ui' | 'glossary'; language: string }
 	| { kind: 'bed' | 'group' | 'specimen'; id: string }
+	| { kind: 'replacement'; table: ReplacementTable }
+	/** words of the replacement tables in one language */
+	| { kind: 'replacement-words'; language: string }
 	| { kind: 'text'; of: TextOf; id: string; language: string }
 	/** outline of a group's animal */
 	| { kind: 'drawing'; id: string }
@@ -51,9 +56,23 @@ export function fileKind(path: string): FileKind {
 			? ending(name, `${name.split('.')[0]}.yaml`)
 			: { kind: 'stray', reason: 'unknown' };
 	}
+	if (steps.length === 2 && folder === 'replacement') return replacementFile(name);
 	if (steps.length === 2 && FOLDER_OF[folder]) return itemFile(FOLDER_OF[folder], name);
 	if (steps.length === 3 && folder === 'specimens') return specimenFile(steps[1], name);
 	return { kind: 'stray', reason: 'unknown' };
+}
+
+function replacementFile(name: string): FileKind {
+	const [stem, ...rest] = name.split('.');
+	const table = REPLACEMENT_TABLES.find((known) => known === stem.toLowerCase());
+	if (rest.join('.') !== 'yaml') {
+		if (!/^(ya?ml(\.txt)?|txt)$/i.test(rest.join('.'))) return { kind: 'stray', reason: 'unknown' };
+		return ending(name, `${stem}.yaml`);
+	}
+	if (table && table === stem) return { kind: 'replacement', table };
+	if (/^[a-z]{2,3}$/i.test(stem)) return { kind: 'replacement-words', language: stem };
+	const meant = table ?? suggest(stem, REPLACEMENT_TABLES);
+	return { kind: 'stray', reason: 'unknown', ...(meant ? { meant: `${meant}.yaml` } : {}) };
 }
 
 function itemFile(of: 'bed' | 'group', name: string): FileKind {

@@ -10,11 +10,12 @@ const MODEL = ['shape', 'model'] as const;
 export function formFinding(
 	problem: FormProblem,
 	placeOf: (path: readonly (string | number)[]) => Place,
+	within: readonly string[] = MODEL,
 ): Finding {
 	const steps = splitFieldPath(problem.path).map((step) =>
 		typeof step === 'number' ? step : snakeKey(step),
 	);
-	const whole = [...MODEL, ...steps];
+	const whole = [...within, ...steps];
 	const place = placeOf(whole);
 	const path = fieldPath(whole);
 	const { found, min, max } = problem;

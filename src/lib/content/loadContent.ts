@@ -8,6 +8,7 @@ import type { ContentFile, ContentReader, ExhibitDraft, LoadedContent } from './
 import { fileKind } from './fileKind';
 import { FILE_START, finding } from './finding';
 import type { Problem } from './problem';
+import { crossCheckReplacement } from './replacement/crossCheckReplacement';
 
 /** Largest text file, bytes. */
 export const MOST_BYTES = 1_000_000;
@@ -113,6 +114,7 @@ function putTogether(files: ContentFiles): ExhibitDraft | null {
 	const glossary = crossCheckGlossary(files, languages);
 	const items = crossCheckItems(files, languages);
 	const specimens = crossCheckSpecimens(files, languages, items);
+	const replacement = crossCheckReplacement(files, languages, items);
 	if (!ui) return null;
 	const { contact, ...settings } = exhibit;
 	return {
@@ -123,6 +125,7 @@ function putTogether(files: ContentFiles): ExhibitDraft | null {
 		beds: [...items.beds.values()],
 		sources: [...items.sources.values()],
 		glossary,
+		...(replacement ? { replacement } : {}),
 		ui,
 	};
 }

@@ -5,6 +5,7 @@
  */
 
 import { ANIMAL_EXAMPLES, ANIMAL_MESSAGES } from './animalMessages';
+import { REPLACEMENT_EXAMPLES, REPLACEMENT_MESSAGES } from './replacement/messages';
 
 const list = (words: readonly string[], join = 'or') =>
 	words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${join} ${words[words.length - 1]}`;
@@ -130,6 +131,7 @@ const EXAMPLES: Readonly<Record<string, string>> = {
 	term: 'term: Carina',
 	meaning: 'meaning: A sharp cutting edge that runs along the crown.',
 	...ANIMAL_EXAMPLES,
+	...REPLACEMENT_EXAMPLES,
 };
 
 /** `crown_height_mm` -> a correct line for it; keys of other files get a plain one. */
@@ -701,6 +703,7 @@ export const MESSAGES = {
 
 	// The animal behind a tooth
 	...ANIMAL_MESSAGES,
+	...REPLACEMENT_MESSAGES,
 
 	// Shapes that cannot be made
 	'tip-too-blunt': (d: { found?: number; max?: number }) =>

@@ -15,11 +15,11 @@ import {
 export const ID_PATTERN = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 
 /** Every key known, none more; the result has the keys of code. */
-const fields = <T extends z.ZodRawShape>(shape: T) =>
+export const fields = <T extends z.ZodRawShape>(shape: T) =>
 	z.strictObject(shape).transform((value) => camelKeys(value));
 
-const text = z.string().trim().min(1);
-const id = z.string().regex(ID_PATTERN);
+export const text = z.string().trim().min(1);
+export const id = z.string().regex(ID_PATTERN);
 const number = z.number();
 const count = z.number().int();
 const angle = z.number().min(0).max(360);
@@ -99,7 +99,7 @@ const side = z.enum(SIDES);
 const sideOrAngle = z.union([side, number]);
 
 /** Ranges are the sculptor's own (domain/tooth/formRanges.ts), so here a number is any number. */
-const model = fields({
+export const modelSchema = fields({
 	based_on: z.array(id).optional(),
 	crown_height_mm: number,
 	base_length_mm: number,
@@ -171,7 +171,7 @@ export const specimenSchema = fields({
 	preservation: z.enum(PRESERVATIONS),
 	bed: text.optional(),
 	identified: fields({ by: text, certainty: z.enum(CERTAINTIES) }),
-	shape: fields({ model: model.optional(), scan: scanSchema.optional() }),
+	shape: fields({ model: modelSchema.optional(), scan: scanSchema.optional() }),
 	declared: fields({
 		crown_height_mm: size.optional(),
 		base_length_mm: size.optional(),
@@ -194,7 +194,7 @@ export const specimenSchema = fields({
 });
 
 export type ScanInFile = z.output<typeof scanSchema>;
-export type ModelInFile = z.output<typeof model>;
+export type ModelInFile = z.output<typeof modelSchema>;
 export type SpecimenInFile = z.output<typeof specimenSchema>;
 export type ExhibitInFile = z.output<typeof exhibitSchema>;
 export type LabelInFile = z.output<typeof labelSchema>;

@@ -60,11 +60,14 @@ export function composeExhibit(
 		({ id }) => keepGroup(id) || groupsInUse.has(id),
 	);
 	const beds = merge(draft.beds, last?.beds ?? [], ({ id }) => keepBed(id) || bedsInUse.has(id));
+	const replacement = replacementOf(draft, last, wrong);
 	const sourcesInUse = new Set(
 		[...specimens, ...groups]
 			.flatMap((item) => item.sources)
-			.concat(specimens.flatMap(({ shape }) => (shape.kind === 'model' ? shape.basedOn : []))),
+			.concat(specimens.flatMap(({ shape }) => (shape.kind === 'model' ? shape.basedOn : [])))
+			.concat(sourcesOfReplacement(replacement)),
 	);
+
 	const exhibit: Omit<Exhibit, 'hash'> = {
 		...draft,
 		specimens,
@@ -76,6 +79,7 @@ export function composeExhibit(
 			({ id }) => lostSources.has(id) || sourcesInUse.has(id),
 		),
 		glossary: glossaryOf(draft, last, wrong),
+		...(replacement ? { replacement } : {}),
 		ui: uiOf(draft, last, wrong),
 	};
 	return { ...exhibit, hash: exhibitHash(exhibit) };
@@ -126,6 +130,36 @@ function withSources<T extends { id: string; sources: string[] }>(
 	if (lost.size === 0) return item;
 	const before = last?.find(({ id }) => id === item.id)?.sources.filter((id) => lost.has(id)) ?? [];
 	return before.length === 0 ? item : { ...item, sources: [...new Set([...item.sources, ...before])] };
+}
+
+/** Entries of the replacement tables that are lost to an error keep their last good version. */
+function replacementOf(
+	draft: ExhibitDraft,
+	last: Exhibit | null,
+	wrong: ReadonlySet<string>,
+): Exhibit['replacement'] {
+	const [now, before] = [draft.replacement, last?.replacement];
+	const first = draft.languages[0]?.code ?? '';
+	const broken = (table: string): boolean =>
+		['sources.yaml', `replacement/${table}`, `replacement/${first}`].some((name) => wrong.has(name));
+	if (!before) return now;
+	const tables = Object.keys(before) as (keyof typeof before)[];
+	if (!now && !tables.some(broken)) return undefined;
+	const kept = tables.map((table) => [
+		table,
+		merge<{ id: string }>(now?.[table] ?? [], before[table], () => broken(table)),
+	]);
+	return Object.fromEntries(kept) as Exhibit['replacement'];
+}
+
+/** Every work that the replacement tables name. */
+function sourcesOfReplacement(replacement: Exhibit['replacement']): string[] {
+	const entries = Object.values(replacement ?? {}).flat() as { sources: string[] }[];
+	return entries.flatMap((entry) => {
+		const numbers = Object.values(entry) as ({ source?: string; days?: { source: string } } | undefined)[];
+		const named = numbers.flatMap((value) => [value?.source, value?.days?.source]);
+		return [...entry.sources, ...named.filter((id) => id !== undefined)];
+	});
 }
 
 function uiOf(draft: ExhibitDraft, last: Exhibit | null, wrong: ReadonlySet<string>): Exhibit['ui'] {

@@ -84,7 +84,7 @@ function specimenView(
 }
 
 /** The words in the language asked for, else in the first, else in any. */
-function pick<T>(text: ByLang<T>, lang: string, first: string): { lang: string; value: T } | null {
+export function pick<T>(text: ByLang<T>, lang: string, first: string): { lang: string; value: T } | null {
 	for (const code of [lang, first, ...Object.keys(text)]) {
 		const value = text[code];
 		if (value !== undefined) return { lang: code, value };

@@ -15,6 +15,9 @@ describe('camelKey', () => {
 		['diagonal_in', 'diagonal_in'],
 		['width_px', 'width_px'],
 		['based_on', 'basedOn'],
+		['last_period_d', 'lastPeriod_d'],
+		['line_um', 'line_um'],
+		['tooth_mm3', 'tooth_mm3'],
 	])('%s is %s in code, and back', (inFile, inCode) => {
 		expect(camelKey(inFile)).toBe(inCode);
 		expect(snakeKey(inCode)).toBe(inFile);

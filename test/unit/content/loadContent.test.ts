@@ -12,6 +12,7 @@ import { brokenFiles } from './brokenFiles';
 import { brokenKeys } from './brokenKeys';
 import { brokenNumbers } from './brokenNumbers';
 import { brokenReferences } from './brokenReferences';
+import { brokenReplacement } from './brokenReplacement';
 import { brokenShapes } from './brokenShapes';
 import { brokenValues } from './brokenValues';
 import { brokenWords } from './brokenWords';
@@ -30,6 +31,7 @@ const BROKEN: BrokenCase[] = [
 	...brokenFiles,
 	...brokenWords,
 	...brokenAnimals,
+	...brokenReplacement,
 ];
 
 const load = (files: Record<string, string>) => loadContent(memoryReader(files));
