@@ -1,0 +1,62 @@
+import { existsSync, renameSync } from 'node:fs';
+import path from 'node:path';
+import { dataDir, getStore } from '../getStore';
+import { terminalLogger, type Logger } from '../logger';
+import type { CountsStore } from './countsStore';
+import { dayOf, firstKeptDay } from './days';
+import { sqliteCounts } from './sqliteCounts';
+
+const KEY = Symbol.for('tooth-table.counts');
+const DAY_MS = 86_400_000;
+
+/**
+ * The process's counts, opened at the first call; null where they cannot be kept (no right to write, a full disk): the
+ * exhibit goes on without. Old days are forgotten at the start and once a day.
+ */
+export function getCounts(): CountsStore | null {
+	const shared = globalThis as { [KEY]?: CountsStore | null };
+	if (shared[KEY] === undefined) {
+		const store = openCounts(path.join(dataDir(), 'counts.db'), terminalLogger);
+		shared[KEY] = store;
+		if (store) forgetDaily(store);
+	}
+	return shared[KEY];
+}
+
+/** Opens the counts; a file that cannot be read is laid aside under another name, and new counts begin. */
+export function openCounts(file: string, logger: Logger): CountsStore | null {
+	try {
+		return sqliteCounts(file);
+	} catch (first) {
+		if (!existsSync(file)) {
+			logger.warn(`Counts are not kept: ${file} cannot be written (${String(first)}).`);
+			return null;
+		}
+		try {
+			const aside = `${file}.unreadable-${Date.now()}`;
+			for (const end of ['', '-wal', '-shm']) if (existsSync(file + end)) renameSync(file + end, aside + end);
+			logger.warn(`The counts in ${file} cannot be read. They lie in ${aside} now, and new ones have begun.`);
+			return sqliteCounts(file);
+		} catch (second) {
+			logger.warn(`Counts are not kept: ${file} cannot be opened (${String(second)}).`);
+			return null;
+		}
+	}
+}
+
+function forgetDaily(store: CountsStore): void {
+	const forget = (): void => {
+		const keep = getStore().current()?.counts.keepDays;
+		if (keep === undefined) return;
+		store
+			.forgetBefore(firstKeptDay(new Date(), keep))
+			.catch((problem: unknown) =>
+				terminalLogger.warn(`Old counts could not be deleted: ${String(problem)}`),
+			);
+	};
+	void getStore().ready.then(forget);
+	setInterval(forget, DAY_MS).unref();
+}
+
+/** Today, as counts are kept. */
+export const today = (): string => dayOf(new Date());
