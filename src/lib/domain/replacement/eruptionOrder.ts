@@ -15,6 +15,7 @@ export function eruptionOrder(jaw: Pick<Jaw, 'positions' | 'spacing'>): number[]
 		else groups.push([position]);
 		last = lag;
 	}
+	for (const group of groups) group.sort((a, b) => a - b);
 	return groups;
 }
 
