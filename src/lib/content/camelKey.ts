@@ -1,11 +1,31 @@
 /** Units that end a key and stay as they are: `crown_height_mm` -> `crownHeight_mm`. */
-export const KEY_UNITS = ['mm', 'm', 'deg', 's', 'px', 'in', 'ma', 'd', 'um', 'mm3'] as const;
+export const KEY_UNITS = [
+	'mm',
+	'm',
+	'deg',
+	's',
+	'px',
+	'in',
+	'ma',
+	'd',
+	'um',
+	'mm3',
+	'mpa',
+	'gpa',
+	'kg',
+] as const;
 type Unit = (typeof KEY_UNITS)[number];
 
 /** Units that are written otherwise in code than in a file. */
-const UNIT_IN_CODE: Readonly<Record<string, string>> = { ma: 'Ma' };
+const UNIT_IN_CODE: Readonly<Record<string, string>> = { ma: 'Ma', mpa: 'MPa', gpa: 'GPa' };
 
-type UnitInCode<U extends string> = U extends 'ma' ? 'Ma' : U;
+type UnitInCode<U extends string> = U extends 'ma'
+	? 'Ma'
+	: U extends 'mpa'
+		? 'MPa'
+		: U extends 'gpa'
+			? 'GPa'
+			: U;
 type Tail<S extends string> = S extends `${infer Head}_${infer Rest}`
 	? `${Capitalize<Head>}${Rest extends Unit ? `_${UnitInCode<Rest>}` : Tail<Rest>}`
 	: Capitalize<S>;

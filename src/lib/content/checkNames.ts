@@ -4,6 +4,12 @@ import { canonicalLanguage, idFrom } from './explainIssue';
 import { textPath } from './fileKind';
 import { FILE_START } from './finding';
 
+/** Folders of words that are not called like their kind. */
+const WORDS_FOLDER: Readonly<Record<string, string>> = {
+	'replacement-words': 'replacement',
+	'feeding-words': 'feeding/words',
+};
+
 /** File names that the exhibit cannot use, and languages that it does not show. */
 export function checkNames(files: ContentFiles, languages: readonly Language[] | null): void {
 	const codesAreWrong = files.byPath
@@ -24,14 +30,7 @@ export function checkNames(files: ContentFiles, languages: readonly Language[] |
 				report(files, here[0], 'bad-name', here[1], '', { found: kind.found, meant: idFrom(kind.found) });
 			continue;
 		}
-		if (
-			!languages ||
-			(kind.kind !== 'text' &&
-				kind.kind !== 'ui' &&
-				kind.kind !== 'glossary' &&
-				kind.kind !== 'replacement-words')
-		)
-			continue;
+		if (!languages || !('language' in kind)) continue;
 		const codes = languages.map(({ code }) => code);
 		const found = kind.language;
 		if (codes.includes(found)) continue;
@@ -44,7 +43,7 @@ export function checkNames(files: ContentFiles, languages: readonly Language[] |
 		const whole =
 			kind.kind === 'text'
 				? textPath(kind.of, kind.id, meant ?? codes[0])
-				: `${kind.kind === 'replacement-words' ? 'replacement' : kind.kind}/${meant ?? codes[0]}.yaml`;
+				: `${WORDS_FOLDER[kind.kind] ?? kind.kind}/${meant ?? codes[0]}.yaml`;
 		if (meant) files.meant.add(whole);
 		const name = whole.slice(whole.lastIndexOf('/') + 1);
 		report(files, path, 'wrong-language-code', FILE_START, '', { found, meant, codes, name });

@@ -5,11 +5,14 @@ import {
 	type CompiledBed,
 	type CompiledGroup,
 } from './compileExhibit';
+import { compileFeedingPart, compileJaw, compilePrey, type CompiledFeeding } from './compileFeeding';
+import { compileFeedingWords } from './compileFeedingWords';
 import { compileSpecimen, type CompiledSpecimen } from './compileSpecimen';
 import { compileGlossary, compileSources, compileUi } from './compileTable';
 import type { CompiledGlossary, CompiledSources, CompiledUi } from './compileTable';
 import { compileText, type CompiledText } from './compileText';
 import type { Drawing } from './exhibit';
+import type { FeedingWords } from './feedingContent';
 import type { FileKind } from './fileKind';
 import { FILE_START, finding, type Finding, type Place } from './finding';
 import { exampleFor } from './messages';
@@ -37,6 +40,10 @@ export interface CompiledFile {
 	text?: CompiledText;
 	replacement?: CompiledTable;
 	replacementWords?: CompiledEntryWords;
+	/** a file of the folder `feeding/` */
+	feeding?: CompiledFeeding;
+	/** null when it cannot be used */
+	feedingWords?: FeedingWords | null;
 	/** null when it cannot be used */
 	drawing?: Drawing | null;
 }
@@ -54,6 +61,10 @@ const EXAMPLE_OF: Readonly<Record<string, string>> = {
 	replacement: 'skerrow-lizard: { positions: { from: 60, source: recalled } }',
 	'replacement-words': 'stages: { germ: { name: Germ, line: A soft bud } }',
 	text: '---',
+	feeding: 'skin: { resists_mpa: { value: 20, source: recalled, tag: memory } }',
+	prey: 'outline: fish',
+	jaw: 'teeth: 18',
+	'feeding-words': 'corners: { pierce: { name: Pierce, shape: Needle, does: Holds slippery fish } }',
 	drawing: '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1000 200">',
 };
 
@@ -81,7 +92,7 @@ function compile(kind: FileKind, raw: string): CompiledFile {
 		return { findings, places: compiled.places, text: compiled };
 	}
 	if (kind.kind === 'drawing') return { ...readDrawing(text), places: new Map() };
-	const words = kind.kind === 'ui' || kind.kind === 'glossary' || kind.kind === 'replacement-words';
+	const words = ['ui', 'glossary', 'replacement-words', 'feeding-words'].includes(kind.kind);
 	const yaml = readYaml(text, { wordsForVisitors: words });
 	const { places, value } = yaml;
 	if (value === undefined) return { findings: yaml.findings, places };
@@ -131,6 +142,22 @@ function compile(kind: FileKind, raw: string): CompiledFile {
 		case 'specimen': {
 			const { compiled, findings } = with_(compileSpecimen(yaml));
 			return { findings, places, specimen: usable(first) ? compiled : { ...compiled, facts: undefined } };
+		}
+		case 'feeding': {
+			const { compiled, findings } = with_(compileFeedingPart(kind.part, yaml));
+			return { findings, places, feeding: usable(first) ? compiled : {} };
+		}
+		case 'prey': {
+			const { compiled, findings } = with_(compilePrey(yaml));
+			return { findings, places, feeding: usable(first) ? compiled : {} };
+		}
+		case 'jaw': {
+			const { compiled, findings } = with_(compileJaw(yaml));
+			return { findings, places, feeding: usable(first) ? compiled : {} };
+		}
+		case 'feeding-words': {
+			const { compiled, findings } = with_(compileFeedingWords(yaml));
+			return { findings, places, feedingWords: compiled };
 		}
 		default:
 			return { findings: [], places: new Map() };

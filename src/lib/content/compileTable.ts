@@ -50,7 +50,8 @@ export function compileGlossary(yaml: YamlResult): { compiled: CompiledGlossary;
 	return { compiled, findings };
 }
 
-function checkEntry<T>(schema: z.ZodType<T>, id: string, value: unknown, places: Places) {
+/** Checks one entry of a table under its id. */
+export function checkEntry<T>(schema: z.ZodType<T>, id: string, value: unknown, places: Places) {
 	if (!ID_PATTERN.test(id)) {
 		const place = placeOf(places, [id], 'key');
 		return { findings: [finding('bad-id', place, id, { found: id, meant: idFrom(id) })] };

@@ -20,6 +20,12 @@ const UNITS: Readonly<Record<string, { measure: string; perUnit: Readonly<Record
 	um: { measure: 'widths of lines are in micrometres', perUnit: { mm: 1000, micrometres: 1 } },
 	mm3: { measure: 'volumes of teeth are in cubic millimetres', perUnit: { cm3: 1000, ml: 1000 } },
 	px: { measure: 'the screen is in pixels', perUnit: { pixel: 1, pixels: 1 } },
+	mpa: {
+		measure: 'pressures are in megapascals',
+		perUnit: { pa: 1e-6, kpa: 0.001, gpa: 1000, psi: 0.00689476 },
+	},
+	gpa: { measure: 'stiffness is in gigapascals', perUnit: { mpa: 0.001, kpa: 1e-6 } },
+	kg: { measure: 'masses are in kilograms', perUnit: { g: 0.001, t: 1000, lb: 0.45359237, oz: 0.0283495 } },
 	ma: {
 		measure: 'ages are in millions of years',
 		perUnit: { ka: 0.001, years: 1e-6, ga: 1000, mya: 1, myr: 1 },

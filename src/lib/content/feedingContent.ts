@@ -23,7 +23,6 @@ export interface FoodMaterialFile {
 	resists_MPa: SourcedNumber;
 	basis: FoodMaterial['basis'];
 	gives: FoodMaterial['gives'];
-	plateStrength_MPa?: SourcedNumber;
 	elastic?: { E_GPa: SourcedNumber; nu: SourcedNumber };
 	edges: FoodMaterial['edges'];
 	/** source of `edges` */
@@ -40,7 +39,8 @@ export interface Prey {
 	outline: PreyOutline;
 	/** from outside in */
 	layers: { material: string; thickness_mm: SourcedNumber }[];
-	shellRadius_mm?: SourcedNumber;
+	/** a shell that may crack as a whole */
+	shell?: { radius_mm: SourcedNumber; strength_MPa: SourcedNumber };
 	/** the whole animal, for "prey size follows tooth size" */
 	length_mm?: SourcedNumber;
 	sources: string[];

@@ -30,7 +30,6 @@ export interface FoodMaterialView extends FoodMaterial {
 	name: string;
 	numbers: {
 		resists_MPa: NumberView;
-		plateStrength_MPa: NumberView | null;
 		E_GPa: NumberView | null;
 	};
 	edgesSource: CitationView;
@@ -47,7 +46,11 @@ export interface PreyView extends PreyWords {
 	id: string;
 	outline: PreyOutline;
 	layers: PreyLayerView[];
-	shellRadius_mm?: number;
+	shell?: {
+		radius_mm: number;
+		strength_MPa: number;
+		numbers: { radius_mm: NumberView; strength_MPa: NumberView };
+	};
 	length: NumberView | null;
 	sourceCitations: CitationView[];
 }

@@ -14,6 +14,11 @@ export type FileKind =
 	/** words of the replacement tables in one language */
 	| { kind: 'replacement-words'; language: string }
 	| { kind: 'text'; of: TextOf; id: string; language: string }
+	/** a table of the folder `feeding/` */
+	| { kind: 'feeding'; part: FeedingPart }
+	| { kind: 'prey' | 'jaw'; id: string }
+	/** all words of the folder `feeding/` in a language */
+	| { kind: 'feeding-words'; language: string }
 	/** outline of a group's animal */
 	| { kind: 'drawing'; id: string }
 	/** scans and sounds: looked at by name only */
@@ -24,6 +29,10 @@ export type FileKind =
 	| { kind: 'stray'; reason: 'ending'; found: string; name: string }
 	| { kind: 'stray'; reason: 'no-language'; name: string }
 	| { kind: 'stray'; reason: 'bad-name'; found: string };
+
+export const FEEDING_PARTS = ['thresholds', 'crown', 'materials', 'guilds', 'ridges', 'everyday'] as const;
+export type FeedingPart = (typeof FEEDING_PARTS)[number];
+const FEEDING_FOLDERS: Readonly<Record<string, 'prey' | 'jaw'>> = { prey: 'prey', jaws: 'jaw' };
 
 export const SCAN_ENDING = /\.(glb|stl|ply|obj)$/i;
 const ASSET_ENDING = /\.(glb|stl|ply|obj|mp3)$/i;
@@ -58,6 +67,7 @@ export function fileKind(path: string): FileKind {
 	}
 	if (steps.length === 2 && folder === 'replacement') return replacementFile(name);
 	if (steps.length === 2 && FOLDER_OF[folder]) return itemFile(FOLDER_OF[folder], name);
+	if (folder === 'feeding') return feedingFile(steps.slice(1));
 	if (steps.length === 3 && folder === 'specimens') return specimenFile(steps[1], name);
 	return { kind: 'stray', reason: 'unknown' };
 }
@@ -73,6 +83,28 @@ function replacementFile(name: string): FileKind {
 	if (/^[a-z]{2,3}$/i.test(stem)) return { kind: 'replacement-words', language: stem };
 	const meant = table ?? suggest(stem, REPLACEMENT_TABLES);
 	return { kind: 'stray', reason: 'unknown', ...(meant ? { meant: `${meant}.yaml` } : {}) };
+}
+
+function feedingFile(steps: string[]): FileKind {
+	const name = steps[steps.length - 1];
+	const match = /^([^.]+)\.yaml$/.exec(name);
+	const wrong = (): FileKind =>
+		/\.(ya?ml|txt)$/i.test(name)
+			? ending(name, `${name.split('.')[0]}.yaml`)
+			: { kind: 'stray', reason: 'unknown' };
+	if (steps.length === 1) {
+		const part = FEEDING_PARTS.find((known) => known === name.split('.')[0].toLowerCase());
+		if (part) return match?.[1] === part ? { kind: 'feeding', part } : ending(name, `${part}.yaml`);
+		return { kind: 'stray', reason: 'unknown' };
+	}
+	if (steps.length > 2) return { kind: 'stray', reason: 'unknown' };
+	if (steps[0] === 'words') return match ? { kind: 'feeding-words', language: match[1] } : wrong();
+	const of = FEEDING_FOLDERS[steps[0]];
+	if (!of) return { kind: 'stray', reason: 'unknown' };
+	if (!match) return wrong();
+	return ID_PATTERN.test(match[1])
+		? { kind: of, id: match[1] }
+		: { kind: 'stray', reason: 'bad-name', found: match[1] };
 }
 
 function itemFile(of: 'bed' | 'group', name: string): FileKind {

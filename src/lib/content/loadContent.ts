@@ -1,6 +1,7 @@
 import { checkNames } from './checkNames';
 import { compileFile, failed, type CompiledFile } from './compileFile';
 import { report, withFile, type ContentFiles, type KnownFile } from './contentFiles';
+import { crossCheckFeeding } from './crossCheckFeeding';
 import { crossCheckItems, orphanTexts } from './crossCheckItems';
 import { crossCheckSpecimens } from './crossCheckSpecimens';
 import { crossCheckGlossary, crossCheckUi } from './crossCheckWords';
@@ -115,6 +116,7 @@ function putTogether(files: ContentFiles): ExhibitDraft | null {
 	const items = crossCheckItems(files, languages);
 	const specimens = crossCheckSpecimens(files, languages, items);
 	const replacement = crossCheckReplacement(files, languages, items);
+	const feeding = crossCheckFeeding(files, languages, items, exhibit.rooms.includes('feeding'));
 	if (!ui) return null;
 	const { contact, ...settings } = exhibit;
 	return {
@@ -126,6 +128,7 @@ function putTogether(files: ContentFiles): ExhibitDraft | null {
 		sources: [...items.sources.values()],
 		glossary,
 		...(replacement ? { replacement } : {}),
+		...(feeding ? { feeding } : {}),
 		ui,
 	};
 }

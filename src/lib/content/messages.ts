@@ -6,6 +6,7 @@
 
 import { ANIMAL_EXAMPLES, ANIMAL_MESSAGES } from './animalMessages';
 import { REPLACEMENT_EXAMPLES, REPLACEMENT_MESSAGES } from './replacement/messages';
+import { FEEDING_EXAMPLES, FEEDING_MESSAGES } from './feedingMessages';
 
 const list = (words: readonly string[], join = 'or') =>
 	words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${join} ${words[words.length - 1]}`;
@@ -130,6 +131,7 @@ const EXAMPLES: Readonly<Record<string, string>> = {
 	'neck.length_mm': 'length_mm: 2',
 	term: 'term: Carina',
 	meaning: 'meaning: A sharp cutting edge that runs along the crown.',
+	...FEEDING_EXAMPLES,
 	...ANIMAL_EXAMPLES,
 	...REPLACEMENT_EXAMPLES,
 };
@@ -705,6 +707,9 @@ export const MESSAGES = {
 	...ANIMAL_MESSAGES,
 	...REPLACEMENT_MESSAGES,
 
+	// Feeding
+	...FEEDING_MESSAGES,
+
 	// Shapes that cannot be made
 	'tip-too-blunt': (d: { found?: number; max?: number }) =>
 		say(
@@ -770,6 +775,7 @@ export const WARNINGS: ReadonlySet<MessageId> = new Set<MessageId>([
 	'long-sentence',
 	'long-label',
 	'long-line',
+	'number-not-marked',
 	'picture-left-out',
 	'code-shown-as-text',
 	'text-not-shown',

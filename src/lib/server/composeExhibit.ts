@@ -2,6 +2,7 @@ import type { ExhibitDraft, SpecimenDraft } from '../content/draft';
 import type { ByLang, Exhibit, PreparedShape, Specimen } from '../content/exhibit';
 import type { Problem } from '../content/problem';
 import { canonicalJson } from './canonicalJson';
+import { composeFeeding, feedingSources } from './composeFeeding';
 import { sha256 } from './shapeHash';
 
 /** Text of prepared shapes, by far the largest part of an exhibit; they never change. */
@@ -61,11 +62,16 @@ export function composeExhibit(
 	);
 	const beds = merge(draft.beds, last?.beds ?? [], ({ id }) => keepBed(id) || bedsInUse.has(id));
 	const replacement = replacementOf(draft, last, wrong);
+	const feedingWrong =
+		lostSources.size > 0 ||
+		problems.some(({ severity, file }) => severity === 'error' && /^feeding\//.test(file));
+	const feeding = composeFeeding(draft.feeding, last?.feeding, feedingWrong);
 	const sourcesInUse = new Set(
 		[...specimens, ...groups]
 			.flatMap((item) => item.sources)
 			.concat(specimens.flatMap(({ shape }) => (shape.kind === 'model' ? shape.basedOn : [])))
-			.concat(sourcesOfReplacement(replacement)),
+			.concat(sourcesOfReplacement(replacement))
+			.concat(feedingSources(feeding)),
 	);
 
 	const exhibit: Omit<Exhibit, 'hash'> = {
@@ -78,6 +84,7 @@ export function composeExhibit(
 			last?.sources ?? [],
 			({ id }) => lostSources.has(id) || sourcesInUse.has(id),
 		),
+		...(feeding ? { feeding } : {}),
 		glossary: glossaryOf(draft, last, wrong),
 		...(replacement ? { replacement } : {}),
 		ui: uiOf(draft, last, wrong),

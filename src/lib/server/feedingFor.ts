@@ -55,8 +55,8 @@ export function feedingFor(
 			const words = own?.guilds[id] ?? base.guilds[id];
 			return words ? [{ id, bands, corner, ...words, sourceCitations: citations(ids, sources) }] : [];
 		}),
-		prey: feeding.prey.flatMap(
-			({ id, outline, layers, shellRadius_mm, length_mm, sources: ids }): PreyView[] => {
+		prey: bySoftness(feeding).flatMap(
+			({ id, outline, layers, shell, length_mm, sources: ids }): PreyView[] => {
 				const words = own?.prey[id] ?? base.prey[id];
 				const built = layers.flatMap(({ material, thickness_mm }) => {
 					const of = materials.get(material);
@@ -70,7 +70,15 @@ export function feedingFor(
 						id,
 						outline,
 						layers: built,
-						...(shellRadius_mm ? { shellRadius_mm: shellRadius_mm.value } : {}),
+						...(shell
+							? {
+									shell: {
+										radius_mm: shell.radius_mm.value,
+										strength_MPa: shell.strength_MPa.value,
+										numbers: { radius_mm: number(shell.radius_mm), strength_MPa: number(shell.strength_MPa) },
+									},
+								}
+							: {}),
 						length: length_mm ? number(length_mm) : null,
 						...words,
 						sourceCitations: citations(ids, sources),
@@ -118,27 +126,20 @@ export function feedingFor(
 	};
 
 	function materialView(material: FoodMaterialFile, name: string): FoodMaterialView {
-		const { id, resists_MPa, plateStrength_MPa, elastic, edgesSource, basis, gives, edges, standIn } =
-			material;
-		const used = [
-			resists_MPa,
-			...(plateStrength_MPa ? [plateStrength_MPa] : []),
-			...(elastic ? [elastic.E_GPa] : []),
-		];
+		const { id, resists_MPa, elastic, edgesSource, basis, gives, edges, standIn } = material;
+		const used = [resists_MPa, ...(elastic ? [elastic.E_GPa] : [])];
 		return {
 			id,
 			name,
 			resists_MPa: resists_MPa.value,
 			basis,
 			gives,
-			...(plateStrength_MPa ? { plateStrength_MPa: plateStrength_MPa.value } : {}),
 			...(elastic ? { elastic: { E_GPa: elastic.E_GPa.value, nu: elastic.nu.value } } : {}),
 			edges,
 			standIn,
 			recalled: used.some((n) => isRecalled(n, sources)),
 			numbers: {
 				resists_MPa: number(resists_MPa),
-				plateStrength_MPa: plateStrength_MPa ? number(plateStrength_MPa) : null,
 				E_GPa: elastic ? number(elastic.E_GPa) : null,
 			},
 			edgesSource: citations([edgesSource], sources)[0] ?? { citation: edgesSource, tag: 'memory' },
@@ -146,5 +147,13 @@ export function feedingFor(
 	}
 }
 
+/** Prey by the greatest pressure that any layer stands, the softest first. */
+function bySoftness({ prey, materials }: Feeding): Feeding['prey'] {
+	const resists = new Map(materials.map(({ id, resists_MPa }) => [id, resists_MPa.value]));
+	const hardest = ({ layers }: Feeding['prey'][number]): number =>
+		Math.max(...layers.map(({ material }) => resists.get(material) ?? 0));
+	return [...prey].sort((a, b) => hardest(a) - hardest(b) || a.layers.length - b.layers.length);
+}
+
 const isRecalled = ({ tag, source }: SourcedNumber, sources: ReadonlyMap<string, Source>): boolean =>
-	tag === 'memory' || sources.get(source)?.tag === 'memory';
+	tag === 'memory' || ['memory', 'second-hand'].includes(sources.get(source)?.tag ?? 'memory');

@@ -79,20 +79,8 @@ export function bite(tooth: Biter, prey: PreyBody, options: BiteOptions): Bite {
 	if (crown.recalled) notes.push({ code: 'recalled', about: 'crown' });
 
 	const tops_mm = layers.map((_, i) => layers.slice(0, i).reduce((sum, l) => sum + l.thickness_mm, 0));
-	const cracks = layers.map(({ material, thickness_mm }) => {
-		if (material.gives !== 'cracks' || !material.plateStrength_MPa) return Infinity;
-		const elastic = material.elastic ?? crown.enamel;
-		return shellCrackForce(
-			tooth.face,
-			{
-				thickness_mm,
-				radius_mm: prey.shellRadius_mm ?? 10 * thickness_mm,
-				strength_MPa: material.plateStrength_MPa,
-				nu: elastic.nu,
-			},
-			contactModulus_GPa(crown.enamel, elastic),
-		).force_N;
-	});
+	const crack_N = shellCracksAt_N(tooth, prey, crown.enamel);
+	const ofShell = layers.map(({ material }) => material.gives === 'cracks' && Number.isFinite(crack_N));
 	const most_N = layers.map(() => 0);
 	const cracked = new Set<number>();
 	const curve: BitePoint[] = [];
@@ -101,10 +89,10 @@ export function bite(tooth: Biter, prey: PreyBody, options: BiteOptions): Bite {
 		const layer = depth_mm >= whole_mm ? layers.length : (after < 0 ? layers.length : after) - 1;
 		let force_N = punctureForce_N(tooth.indenter, layers, depth_mm, edgedShare, cracked);
 		const at = Math.min(layer, layers.length - 1);
-		if (force_N > cracks[at] && !cracked.has(at)) {
-			most_N[at] = Math.max(most_N[at], cracks[at]);
-			curve.push({ depth_mm, force_N: cracks[at], layer });
-			cracked.add(at);
+		if (force_N > crack_N && ofShell[at] && !cracked.has(at)) {
+			most_N[at] = Math.max(most_N[at], crack_N);
+			curve.push({ depth_mm, force_N: crack_N, layer });
+			ofShell.forEach((is, i) => is && cracked.add(i));
 			force_N = punctureForce_N(tooth.indenter, layers, depth_mm, edgedShare, cracked);
 		}
 		most_N[at] = Math.max(most_N[at], force_N);
@@ -161,6 +149,16 @@ function depths(goal_mm: number, tops_mm: readonly number[]): number[] {
 		return Array.from({ length: 12 }, (_, k) => top + (thick * (k + 1)) / 13);
 	});
 	return [...new Set([...even, ...faces, ...fine])].filter((d) => d <= goal_mm).sort((a, b) => a - b);
+}
+
+/** Force that cracks the whole shell, N; Infinity where there is none. */
+function shellCracksAt_N(tooth: Biter, { layers, shell }: PreyBody, enamel: Elastic): number {
+	const parts = layers.filter(({ material }) => material.gives === 'cracks');
+	if (!shell || parts.length === 0) return Infinity;
+	const elastic = parts[0].material.elastic ?? enamel;
+	const thickness_mm = parts.reduce((sum, part) => sum + part.thickness_mm, 0);
+	const plate = { ...shell, thickness_mm, nu: elastic.nu };
+	return shellCrackForce(tooth.face, plate, contactModulus_GPa(enamel, elastic)).force_N;
 }
 
 function hardContact(

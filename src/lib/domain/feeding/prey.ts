@@ -8,8 +8,6 @@ export interface FoodMaterial {
 	basis: 'strength' | 'hardness';
 	/** parts = is pushed and torn aside, and goes on gripping the tooth; cracks = stops resisting once broken through */
 	gives: 'parts' | 'cracks';
-	/** tension that breaks a plate of it; for what cracks */
-	plateStrength_MPa?: number;
 	/** for contact pressures; of stiff materials only */
 	elastic?: Elastic;
 	/** whether edged tips were found to need less force in it; Freeman & Lemen 2006, J. Zool. 269: 51-56 */
@@ -25,8 +23,16 @@ export interface PreyLayer {
 	thickness_mm: number;
 }
 
-/** What is bitten: layers from outside in. `shellRadius_mm`: how round a shell is outside; of shells only. */
+/** A shell that may crack as a whole: all layers that crack, together. */
+export interface PreyShell {
+	/** how round it is outside */
+	radius_mm: number;
+	/** tension that breaks it */
+	strength_MPa: number;
+}
+
+/** What is bitten: layers from outside in. */
 export interface PreyBody {
 	layers: readonly PreyLayer[];
-	shellRadius_mm?: number;
+	shell?: PreyShell;
 }

@@ -44,5 +44,5 @@ export interface Thresholds {
 	/** between the bite's force and the crown's axis when prey struggles, degrees */
 	sidePull_deg: number;
 	/** prey length over crown height, low and high */
-	preyOverTooth: [number, number];
+	preyOverTooth: readonly [low: number, high: number];
 }
