@@ -64,7 +64,7 @@ function scanFile(): Buffer {
 }
 
 /** Lays the scan on the desk, runs the test, and clears it away. */
-async function withScan(page: Page, run: () => Promise<void>): Promise<void> {
+async function withScan(page: Page, run: () => Promise<void>, facts = FACTS): Promise<void> {
 	const folder = path.join(CONTENT, 'specimens', SCAN);
 	try {
 		await cp(path.join(CONTENT, 'specimens', MODEL), folder, { recursive: true });
@@ -74,7 +74,7 @@ async function withScan(page: Page, run: () => Promise<void>): Promise<void> {
 			await writeFile(label, words.replace(/^features:\n(?: {2}.*\n)+/m, ''));
 		}
 		await writeFile(path.join(folder, 'scan.stl'), scanFile());
-		await writeFile(path.join(folder, 'specimen.yaml'), FACTS);
+		await writeFile(path.join(folder, 'specimen.yaml'), facts);
 		await expect(async () => {
 			await page.goto(`/desk/mark/${SCAN}`);
 			await expect(application(page)).toBeVisible({ timeout: 1000 });
@@ -155,6 +155,42 @@ async function saveAll(page: Page): Promise<void> {
 	await page.getByRole('dialog').getByRole('button', { name: 'Save' }).click();
 	await expect(page.locator('[data-saved="shown"]')).toBeVisible({ timeout: 30_000 });
 }
+
+test('a scan that cannot be measured opens at the desk, and is shown once it is marked', async ({ page }) => {
+	test.setTimeout(150_000);
+	// marks typed in another unit: the plane through them passes the tooth by
+	const wrong = FACTS.replace(
+		'    units: mm',
+		'    crown: { apex_mm: [9.1, 2.3, 9.9], base_mesial_mm: [9.1, 0.6, 8.1], base_distal_mm: [9.9, 0.6, 8.1] }\n    units: mm',
+	);
+	await withScan(
+		page,
+		async () => {
+			await page.goto('/desk');
+			await ready(page);
+			const listed = page.locator(`a[data-specimen="${SCAN}"]`);
+			await expect(listed).toContainText('needs marks on its crown');
+			await expect(listed.locator('img')).toBeVisible();
+			await listed.click();
+			await page.waitForURL(`**/desk/mark/${SCAN}**`);
+			await shown(page);
+			await expect(page.locator('[data-needs-marks]')).toBeVisible();
+			await expect(page.locator('.warn')).toContainText('could not be measured');
+			const { violations } = await new AxeBuilder({ page }).analyze();
+			expect(violations.map(({ id }) => id)).toEqual([]);
+
+			await page.getByRole('button', { name: 'Clear all points of the crown' }).click();
+			await putCrown(page, (x, y) => page.mouse.click(x, y));
+			await saveAll(page);
+			await expect(page.locator('[data-needs-marks]')).toHaveCount(0);
+			await expect(page.locator('.warn')).toHaveCount(0);
+			await expect(page.getByRole('button', { name: 'Places', exact: true })).toBeVisible();
+			await page.goto('/desk');
+			await expect(page.locator(`a[data-specimen="${SCAN}"]`)).toContainText('crown marked');
+		},
+		wrong,
+	);
+});
 
 for (const by of ['mouse', 'touch'] as const)
 	test(`${by}: a scan's crown and a feature are marked, saved, and shown`, async ({ page }) => {

@@ -144,6 +144,13 @@ export interface PreparedShape {
 	labial?: '+z' | '-z';
 }
 
+/** A scan that could not be measured, prepared so that its crown can be marked; visitors never see it. */
+export interface ProvisionalShape extends Pick<PreparedShape, 'hash' | 'triangles' | 'picture'> {
+	/** along the file's own axes, mm */
+	bounds: PreparedShape['bounds'];
+	fileFrame: FileFrame;
+}
+
 /** How a tray picture is framed: a square with the tooth in its middle, mm. */
 export interface PictureFrame {
 	side_mm: number;

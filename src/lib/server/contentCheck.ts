@@ -18,6 +18,7 @@ import { sculpt } from '../domain/tooth/sculpt';
 import { fsReader } from './fsReader';
 import { measureScan } from './prepare/measureScan';
 import type { ShapeFailure } from './prepare/shapeJob';
+import { readPicture } from './scan/readPicture';
 import { readScan } from './scan/readScan';
 import { placesIn, shapeProblem } from './shapeProblem';
 
@@ -56,7 +57,8 @@ async function measuredShape(
 	} else {
 		const bytes = await readFile(join(folder, 'specimens', id, shape.file)).catch(() => null);
 		if (!bytes) return fail({ of: 'changed' });
-		const scan = await readScan(bytes, shape.file, shape.units, { recentre: true });
+		const pictures = shape.colour === 'plain' ? {} : { openPicture: readPicture };
+		const scan = await readScan(bytes, shape.file, shape.units, { recentre: true, ...pictures });
 		if (!scan.ok) return fail({ of: 'scan', problem: scan.problem });
 		const found = measureScan(scan.value, shape.crown);
 		measured = found.ok ? ok(found.value.measures) : found;

@@ -1,7 +1,7 @@
 import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { ContentReader, ExhibitDraft, SpecimenDraft } from '../content/draft';
-import type { Exhibit, PreparedShape } from '../content/exhibit';
+import type { Exhibit, PreparedShape, ProvisionalShape } from '../content/exhibit';
 import { withFile } from '../content/contentFiles';
 import { FILE_START } from '../content/finding';
 import { measureFindings } from '../content/measureFindings';
@@ -16,7 +16,7 @@ import { scanFormat } from './scan/readScan';
 import { formHash, scanHash, sha256OfFile } from './shapeHash';
 import type { PreparingState } from './preparingState';
 import { pruneShapes } from './pruneShapes';
-import { createShapeKeeper } from './shapeKeeper';
+import { createShapeKeeper, provisionalOf } from './shapeKeeper';
 import { placesIn, shapeProblem } from './shapeProblem';
 import { listingHash, readSnapshot, writeSnapshot } from './snapshotFile';
 import { watchContent } from './watchContent';
@@ -41,6 +41,11 @@ export interface ExhibitStore {
 	current(): Exhibit | null;
 	/** Everything that a curator should know about the files as they are now. */
 	problems(): Problem[];
+	/**
+	 * The shape on which the crown of a scan that cannot be measured is to be marked; the last one while its marks
+	 * are being tried. null for every other specimen.
+	 */
+	provisional(id: string): { specimen: SpecimenDraft; shape: ProvisionalShape } | null;
 	/** How far the preparing of shapes has come. */
 	preparing(): PreparingState;
 	/** Calls the listener after each change; returns what ends that. */
@@ -86,6 +91,7 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 	let draft: ExhibitDraft | null = null;
 	let draftProblems: Problem[] = [];
 	let shapes = new Map<string, ShapeOfSpecimen | null>();
+	const toMark = new Map<string, ProvisionalShape>();
 	let saving: Promise<void> = Promise.resolve();
 	let tidied = false;
 	let saved = { hash: '', listing: '' };
@@ -183,8 +189,13 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 				found.push(...told);
 				// with a wrong unit its last good version stays
 				if (told.every(({ severity }) => severity !== 'error')) prepared.set(specimen.id, state.prepared);
-			} else if (state.is === 'failed') found.push(await explain(specimen, state.failure));
-			else {
+				toMark.delete(specimen.id);
+			} else if (state.is === 'failed') {
+				found.push(await explain(specimen, state.failure));
+				const provisional = provisionalOf(state.failure);
+				if (provisional) toMark.set(specimen.id, provisional);
+				else toMark.delete(specimen.id);
+			} else {
 				const job = wanted.get(shape.hash) ?? { ...shape.job, specimen: specimen.id, preservations: [] };
 				if (!job.preservations.includes(specimen.preservation)) job.preservations.push(specimen.preservation);
 				wanted.set(shape.hash, job);
@@ -277,6 +288,11 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 		closing: closing.signal,
 		current: () => current,
 		problems: () => problems,
+		provisional(id) {
+			const shape = toMark.get(id);
+			const specimen = draft?.specimens.find((one) => one.id === id);
+			return shape && specimen ? { specimen, shape } : null;
+		},
 		preparing: () => keeper.progress(),
 		subscribe(listener) {
 			listeners.add(listener);

@@ -12,6 +12,8 @@ export interface ShapeFiles {
 	glb: string;
 	/** written last: while it is missing, the shape has not been prepared */
 	facts: string;
+	/** what stands there instead of the facts for a scan whose crown has to be marked first */
+	provisional: string;
 	/** the line drawing as JSON, in mm */
 	drawing: string;
 	picture(preservation: Preservation): string;
@@ -25,6 +27,7 @@ export function shapeFiles(dataDir: string, hash: string): ShapeFiles {
 		folder,
 		glb: join(folder, 'shape.glb'),
 		facts: join(folder, 'prepared.json'),
+		provisional: join(folder, 'provisional.json'),
 		drawing: join(folder, 'drawing.json'),
 		picture: (preservation) => join(folder, `picture-${preservation}.webp`),
 	};

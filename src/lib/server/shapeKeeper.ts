@@ -1,10 +1,11 @@
 import { readFile, stat } from 'node:fs/promises';
-import type { PreparedShape, Preservation } from '../content/exhibit';
+import type { PreparedShape, Preservation, ProvisionalShape } from '../content/exhibit';
 import type { Logger } from './logger';
 import { shapeFiles } from './shapeFiles';
 import { createMemoryGate } from './memoryGate';
 import { STAGE_BEGINS, type PreparingState } from './preparingState';
 import { jobSize } from './prepare/jobSize';
+import { readProvisional } from './prepare/provisionalShape';
 import type { ReportStage, ShapeFailure, ShapeJob, ShapeOutcome, ShapeStage } from './prepare/shapeJob';
 
 export interface ShapeKeeperOptions {
@@ -60,7 +61,7 @@ export function createShapeKeeper({
 }: ShapeKeeperOptions): ShapeKeeper {
 	const gate = createMemoryGate(memory);
 	const ready = new Map<string, { prepared: PreparedShape; pictures: Set<Preservation> }>();
-	const failed = new Map<string, ShapeFailure>();
+	const failed = new Map<string, { failure: ShapeFailure; pictures: Set<Preservation> }>();
 	const running = new Map<string, Running>();
 	const timed = { triangles: 0, ms: 0 };
 	let done = 0;
@@ -69,8 +70,10 @@ export function createShapeKeeper({
 	function state(hash: string, preservation: Preservation): ShapeState {
 		const known = ready.get(hash);
 		if (known?.pictures.has(preservation)) return { is: 'ready', prepared: known.prepared };
-		const failure = failed.get(hash);
-		if (failure) return { is: 'failed', failure };
+		const wrong = failed.get(hash);
+		// a provisional shape may lack the picture in another colour
+		const told = wrong && (!provisionalOf(wrong.failure) || wrong.pictures.has(preservation));
+		if (told) return { is: 'failed', failure: wrong.failure };
 		return running.has(hash) ? { is: 'pending' } : { is: 'unknown' };
 	}
 
@@ -81,6 +84,13 @@ export function createShapeKeeper({
 			if (now.is !== 'unknown') return now;
 			const prepared = await readPrepared(dataDir, hash, preservation);
 			if (prepared) remember(prepared, [preservation]);
+			else {
+				const made = await readProvisional(dataDir, hash, preservation);
+				if (made) {
+					const failure = { of: 'measure' as const, problem: made.problem, provisional: made.shape };
+					rememberFailure(hash, failure, [preservation]);
+				}
+			}
 			return state(hash, preservation);
 		},
 		request(job) {
@@ -102,7 +112,8 @@ export function createShapeKeeper({
 					if (outcome.ok) {
 						remember(outcome.prepared, job.preservations);
 						time(mine);
-					} else if (outcome.failure.of !== 'changed') failed.set(job.hash, outcome.failure);
+					} else if (outcome.failure.of !== 'changed')
+						rememberFailure(job.hash, outcome.failure, job.preservations);
 					if (!outcome.ok && outcome.failure.of === 'crash') {
 						logger.warn(`A shape could not be prepared: ${outcome.failure.message}`);
 					}
@@ -151,12 +162,27 @@ export function createShapeKeeper({
 		return Math.ceil(ms / 1000);
 	}
 
+	function rememberFailure(
+		hash: string,
+		failure: ShapeFailure,
+		preservations: readonly Preservation[],
+	): void {
+		failed.set(hash, {
+			failure,
+			pictures: new Set([...(failed.get(hash)?.pictures ?? []), ...preservations]),
+		});
+	}
+
 	function remember(prepared: PreparedShape, preservations: readonly Preservation[]): void {
 		const known = ready.get(prepared.hash);
 		const pictures = new Set([...(known?.pictures ?? []), ...preservations]);
 		ready.set(prepared.hash, { prepared, pictures });
 	}
 }
+
+/** The shape to mark a scan's crown on, where a failure left one. */
+export const provisionalOf = (failure: ShapeFailure): ProvisionalShape | null =>
+	failure.of === 'measure' ? (failure.provisional ?? null) : null;
 
 /** What an earlier run left in the data folder; null where anything is missing or unreadable. */
 export async function readPrepared(

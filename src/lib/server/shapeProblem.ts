@@ -5,6 +5,7 @@ import { formFinding } from '../content/formFinding';
 import type { Problem } from '../content/problem';
 import { readYaml } from '../content/readYaml';
 import type { ShapeFailure } from './prepare/shapeJob';
+import { provisionalOf } from './shapeKeeper';
 
 /**
  * Words why a specimen's shape could not be made. `yaml` is the text of its specimen.yaml, for the
@@ -58,9 +59,11 @@ function failureWords(specimen: SpecimenDraft, failure: Exclude<ShapeFailure, { 
 		return {
 			id: `shape-${failure.problem.code}`,
 			message: `${name} could not be measured: ${failure.problem.message}`,
-			remedy: marked
-				? 'Check the marks under crown: they are in millimetres, in the frame of the scan. Check its units too.'
-				: 'Check that the file holds one tooth with its crown, and nothing else, and that its units are right: units: mm',
+			remedy: provisionalOf(failure)
+				? 'Mark the tip and the base of its crown at the desk. Check that the file holds one tooth, and that its units are right.'
+				: marked
+					? 'Check the marks under crown: they are in millimetres, in the frame of the scan. Check its units too.'
+					: 'Check that the file holds one tooth with its crown, and nothing else, and that its units are right: units: mm',
 		};
 	}
 	const { code, message, remedy } = failure.problem;

@@ -1,4 +1,13 @@
-import type { Bed, ByLang, Exhibit, Group, Source, Specimen } from '../content/exhibit';
+import type {
+	Bed,
+	ByLang,
+	Exhibit,
+	Group,
+	Preservation,
+	ProvisionalShape,
+	Source,
+	Specimen,
+} from '../content/exhibit';
 import { formFacts } from '../domain/compare/formFacts';
 import type { ShapeFacts } from '../domain/compare/traits';
 import type { BedView, ExhibitView, GroupView, ShapeView, SpecimenView } from '../content/view';
@@ -144,6 +153,20 @@ function shapeFacts({ shape, prepared }: Specimen): ShapeFacts {
 		labial: prepared.labial ?? (model ? '+z' : null),
 		regionAreas_mm2: prepared.regionAreas_mm2 ?? null,
 		form: model ? formFacts(shape.form) : null,
+	};
+}
+
+/** A scan that waits for marks on its crown, as a view can show it: all of it counts as crown. */
+export function provisionalView(shape: ProvisionalShape, preservation: Preservation): ShapeView {
+	return {
+		url: shapeUrl(shape.hash),
+		pictureUrl: pictureUrl(shape.hash, preservation),
+		drawingUrl: drawingUrl(shape.hash),
+		picture: shape.picture,
+		preservation,
+		bounds: shape.bounds,
+		crownHeight_mm: shape.bounds.max[1] - shape.bounds.min[1],
+		triangles: shape.triangles,
 	};
 }
 

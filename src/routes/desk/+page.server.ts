@@ -1,4 +1,5 @@
 import { getStore } from '$lib/server/getStore';
+import { pictureUrl } from '$lib/server/shapeFiles';
 import { staffOnly } from '$lib/server/staffOnly';
 import { viewFor } from '$lib/server/viewFor';
 import type { PageServerLoad } from './$types';
@@ -32,6 +33,12 @@ export const load: PageServerLoad = (event) => {
 			};
 		}),
 		/** folders that could not be used yet */
-		unusable: [...errors].filter(([id]) => !known.has(id)).map(([id, count]) => ({ id, count })),
+		unusable: [...errors]
+			.filter(([id]) => !known.has(id))
+			.map(([id, count]) => {
+				const toMark = store.provisional(id);
+				const picture = toMark && pictureUrl(toMark.shape.hash, toMark.specimen.preservation);
+				return { id, count, toMark: toMark && { accession: toMark.specimen.accession, pictureUrl: picture } };
+			}),
 	};
 };

@@ -23,9 +23,10 @@ import { measureScan } from './measureScan';
 import { paintedSurface, type PaintedSurface } from './paintedSurface';
 import { paintPicture, pictureFrame } from './paintPicture';
 import { prepareLevels } from './prepareLevels';
+import { needsMarks, provisionalShape } from './provisionalShape';
 import { readGlb } from './readGlb';
 import { rootBelowBase } from './rootBelowBase';
-import type { ReportStage, ShapeFailure, ShapeJob, ShapeOutcome, ShapeSource } from './shapeJob';
+import type { ReportStage, ShapeFailure, ShapeJob, ShapeOutcome } from './shapeJob';
 import type { ShapeLevel } from './shapeLevel';
 import { turnToToothFrame } from './turnToToothFrame';
 import { writeGlb } from './writeGlb';
@@ -52,7 +53,7 @@ export async function runShapeJob(
 	}
 
 	report('reading');
-	const tooth = await measuredTooth(job.source, report);
+	const tooth = await measuredTooth(job, report);
 	if (!tooth.ok) return { ok: false, failure: tooth.problem };
 	const { mesh, measures, frame, labial, marked, painted } = tooth.value;
 	report('simplifying');
@@ -118,9 +119,10 @@ interface MeasuredTooth {
 }
 
 async function measuredTooth(
-	source: ShapeSource,
+	job: ShapeJob,
 	report: ReportStage,
 ): Promise<Result<MeasuredTooth, ShapeFailure>> {
+	const { source } = job;
 	if (source.kind === 'model') {
 		const sculpted = sculpt(source.form);
 		if (!sculpted.ok) return fail({ of: 'form', problem: sculpted.problem });
@@ -141,7 +143,12 @@ async function measuredTooth(
 	if (!scan.ok) return fail({ of: 'scan', problem: scan.problem });
 	report('measuring');
 	const measured = measureScan(scan.value, source.crown);
-	if (!measured.ok) return fail({ of: 'measure', problem: measured.problem });
+	if (!measured.ok) {
+		const { problem } = measured;
+		if (!needsMarks(problem)) return fail({ of: 'measure', problem });
+		const provisional = await provisionalShape(job, scan.value, source.plain ?? false, problem, report);
+		return fail({ of: 'measure', problem, provisional });
+	}
 	const { mesh, measures, marks } = measured.value;
 	const turned = turnToToothFrame(mesh, measures, marks);
 	// the frame of the file itself, not of the mesh that may have been moved nearer to its origin

@@ -1,4 +1,4 @@
-import type { PreparedShape, Preservation } from '../../content/exhibit';
+import type { PreparedShape, Preservation, ProvisionalShape } from '../../content/exhibit';
 import type { CrownMarks, MeasureProblem } from '../../domain/measure/crownMeasures';
 import type { FormProblem, ToothForm } from '../../domain/tooth/form';
 import type { ScanProblem } from '../scan/scanProblem';
@@ -42,7 +42,8 @@ export type ReportStage = (stage: ShapeStage) => void;
 export type ShapeFailure =
 	| { of: 'form'; problem: FormProblem }
 	| { of: 'scan'; problem: ScanProblem }
-	| { of: 'measure'; problem: MeasureProblem }
+	/** `provisional`: of a scan that needs marks on its crown */
+	| { of: 'measure'; problem: MeasureProblem; provisional?: ProvisionalShape }
 	/** the file changed or vanished while it was being read; a later job will take it up */
 	| { of: 'changed' }
 	/** a fault of ours */

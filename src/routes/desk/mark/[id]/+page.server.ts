@@ -1,7 +1,8 @@
 import { contentDir, getStore } from '$lib/server/getStore';
 import { readForMarking } from '$lib/server/marking';
+import type { ExhibitStore } from '$lib/server/exhibitStore';
 import { staffOnly } from '$lib/server/staffOnly';
-import { viewFor } from '$lib/server/viewFor';
+import { provisionalView, viewFor } from '$lib/server/viewFor';
 import { error } from '@sveltejs/kit';
 import type { Specimen } from '$lib/content/exhibit';
 import type { CrownMarks } from '$lib/domain/measure/crownMeasures';
@@ -16,8 +17,10 @@ export const load: PageServerLoad = async (event) => {
 	if (!read.ok && read.problem.code === 'no-such-specimen') error(404, 'Not found');
 	const store = getStore();
 	const exhibit = store.current();
-	const specimen = exhibit?.specimens.find((one) => one.id === id);
 	const lang = event.url.searchParams.get('lang') ?? '';
+	// a scan that needs marks comes before an older version of it that visitors may still see
+	const toMark = store.provisional(id);
+	const specimen = exhibit?.specimens.find((one) => one.id === id);
 	const found = store
 		.problems()
 		.filter(({ severity, file }) => severity === 'error' && file.startsWith(`specimens/${id}/`))
@@ -30,14 +33,31 @@ export const load: PageServerLoad = async (event) => {
 			read.ok || found.length
 				? found
 				: [{ place: `specimens/${id}`, message: read.problem.message, remedy: read.problem.remedy }],
-		specimen: (exhibit && viewFor(exhibit, lang).specimens.find((one) => one.id === id)) ?? null,
-		fileFrame: specimen?.prepared.fileFrame ?? null,
+		specimen: toMark
+			? unmeasured(toMark, lang)
+			: ((exhibit && viewFor(exhibit, lang).specimens.find((one) => one.id === id)) ?? null),
+		/** it cannot be measured before its crown is marked */
+		needsMarks: toMark !== null,
+		fileFrame: toMark ? toMark.shape.fileFrame : (specimen?.prepared.fileFrame ?? null),
 		/** the exhibit shows the crown that the file marks */
-		upToDate: sameCrown(specimen, read.ok ? read.value.crown : null),
-		labial: specimen?.prepared.labial ?? ('+z' as const),
+		upToDate: toMark === null && sameCrown(specimen, read.ok ? read.value.crown : null),
+		labial: (!toMark && specimen?.prepared.labial) || ('+z' as const),
 		preparing: store.preparing(),
 	};
 };
+
+type ToMark = NonNullable<ReturnType<ExhibitStore['provisional']>>;
+
+/** What the page shows of a scan that has no measures yet. */
+function unmeasured({ specimen, shape }: ToMark, lang: string) {
+	const text = specimen.text[lang] ?? Object.values(specimen.text)[0];
+	return {
+		accession: specimen.accession,
+		title: text?.title ?? specimen.accession,
+		shape: provisionalView(shape, specimen.preservation),
+		measures: null,
+	};
+}
 
 function sameCrown(specimen: Specimen | undefined, marked: CrownMarks | null): boolean {
 	if (!specimen) return false;
