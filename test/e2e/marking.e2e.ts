@@ -158,10 +158,10 @@ async function saveAll(page: Page): Promise<void> {
 
 test('a scan that cannot be measured opens at the desk, and is shown once it is marked', async ({ page }) => {
 	test.setTimeout(150_000);
-	// marks typed in another unit: the plane through them passes the tooth by
+	// marks in one line: no crown stands on them
 	const wrong = FACTS.replace(
 		'    units: mm',
-		'    crown: { apex_mm: [9.1, 2.3, 9.9], base_mesial_mm: [9.1, 0.6, 8.1], base_distal_mm: [9.9, 0.6, 8.1] }\n    units: mm',
+		'    crown: { apex_mm: [60, 0, 35], base_mesial_mm: [50, 0, 35], base_distal_mm: [70, 0, 35] }\n    units: mm',
 	);
 	await withScan(
 		page,
