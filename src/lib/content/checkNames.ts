@@ -1,7 +1,7 @@
 import { report, type ContentFiles } from './contentFiles';
 import type { Language } from './crossCheckWords';
 import { canonicalLanguage, idFrom } from './explainIssue';
-import { textPath } from './fileKind';
+import { soundPath, textPath } from './fileKind';
 import { FILE_START } from './finding';
 
 /** Folders of words that are not called like their kind. */
@@ -43,7 +43,9 @@ export function checkNames(files: ContentFiles, languages: readonly Language[] |
 		const whole =
 			kind.kind === 'text'
 				? textPath(kind.of, kind.id, meant ?? codes[0])
-				: `${WORDS_FOLDER[kind.kind] ?? kind.kind}/${meant ?? codes[0]}.yaml`;
+				: kind.kind === 'sound'
+					? soundPath(kind.id, meant ?? codes[0])
+					: `${WORDS_FOLDER[kind.kind] ?? kind.kind}/${meant ?? codes[0]}.yaml`;
 		if (meant) files.meant.add(whole);
 		const name = whole.slice(whole.lastIndexOf('/') + 1);
 		report(files, path, 'wrong-language-code', FILE_START, '', { found, meant, codes, name });

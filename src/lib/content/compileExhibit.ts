@@ -2,6 +2,7 @@ import { checkFields } from './checkFields';
 import { placeOf } from './explainIssue';
 import { fieldPath, valueAt } from './fieldPath';
 import { finding, type Finding } from './finding';
+import { readAddress } from './readAddress';
 import type { YamlResult } from './readYaml';
 import { bedSchema, exhibitSchema, groupSchema, type ExhibitInFile } from './schemas';
 import type { Bed, Group } from './exhibit';
@@ -12,7 +13,7 @@ export function compileExhibit(yaml: YamlResult): { compiled: ExhibitInFile | nu
 	const { value, findings } = checkFields(exhibitSchema, yaml.value, yaml.places, [], (path) => {
 		const [key, index, ...deeper] = path;
 		if (deeper.length > 0) return false;
-		if (key === 'contact') return index === undefined;
+		if (key === 'contact' || key === 'public_address') return index === undefined;
 		if (key === 'screen') return index === 'bottom_edge_mm';
 		if (key === 'rooms') return typeof index === 'number';
 		return key === 'languages' && typeof index === 'number' && index > 0;
@@ -42,10 +43,22 @@ export function compileExhibit(yaml: YamlResult): { compiled: ExhibitInFile | nu
 			}),
 		);
 	}
+	const { publicAddress: written, ...rest } = value;
+	const address = written === undefined ? null : readAddress(written);
+	if (address && !address.ok) {
+		const place = placeOf(yaml.places, ['public_address']);
+		findings.push(finding('bad-address', place, 'public_address', { found: written!, why: address.problem }));
+	}
 	const languages = value.languages.filter(
 		({ code }, i) => value.languages.findIndex((other) => other.code === code) === i,
 	);
-	return { compiled: { ...value, languages, rooms: [...new Set(value.rooms)] }, findings };
+	const compiled = {
+		...rest,
+		...(address?.ok ? { publicAddress: address.value } : {}),
+		languages,
+		rooms: [...new Set(value.rooms)],
+	};
+	return { compiled, findings };
 }
 
 export type CompiledBed = Omit<Bed, 'id' | 'text'>;

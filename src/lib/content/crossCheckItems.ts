@@ -129,7 +129,11 @@ export function keepSources(
 }
 
 /** Kinds of files that belong to an item whose facts stand in another file. */
-const OWNER: Readonly<Record<string, TextOf>> = { asset: 'specimen', drawing: 'group' };
+const OWNER: Readonly<Record<string, TextOf>> = {
+	asset: 'specimen',
+	sound: 'specimen',
+	drawing: 'group',
+};
 
 /** Files of words whose item has no file of facts. */
 export function orphanTexts(files: ContentFiles): void {

@@ -6,7 +6,7 @@ import type { SpecimenDraft } from './draft';
 import type { LabelText } from './exhibit';
 import { placeOf } from './explainIssue';
 import { fieldPath } from './fieldPath';
-import { SCAN_ENDING, textPath } from './fileKind';
+import { SCAN_ENDING, soundPath, textPath } from './fileKind';
 import type { Place } from './finding';
 import { suggest } from './suggest';
 
@@ -48,10 +48,14 @@ export function crossCheckSpecimens(
 					: shape,
 			features: named,
 			sources: own.facts.sources.filter((id) => items.sources.has(id)),
-			text: withFeatureNames(
-				labels,
-				languages,
-				named.map(({ id }) => id),
+			text: withSounds(
+				files,
+				kind.id,
+				withFeatureNames(
+					labels,
+					languages,
+					named.map(({ id }) => id),
+				),
 			),
 		});
 	}
@@ -220,5 +224,19 @@ function withFeatureNames(
 				features: Object.fromEntries(ids.map((id) => [id, label.features[id] ?? first.features[id]])),
 			},
 		]),
+	);
+}
+
+/** Each label with its recording, where there is one that holds anything. */
+function withSounds(
+	files: ContentFiles,
+	id: string,
+	labels: Record<string, LabelText>,
+): Record<string, LabelText> {
+	return Object.fromEntries(
+		Object.entries(labels).map(([code, label]) => {
+			const file = files.byPath.get(soundPath(id, code))?.file;
+			return [code, file && file.size > 0 ? { ...label, sound: file.stamp } : label];
+		}),
 	);
 }

@@ -45,6 +45,8 @@ export interface LabelText {
 	html: string;
 	/** the same as plain text */
 	plain: string;
+	/** there is a recording of the label being read; the mark changes when the recording does */
+	sound?: string;
 }
 
 export interface GroupText {
@@ -202,6 +204,8 @@ export interface Exhibit {
 	screen: Screen;
 	idle: { warnAfter_s: number; resetAfterWarning_s: number };
 	contact?: string;
+	/** where the same exhibit stands on the web, https, without a slash at its end */
+	publicAddress?: string;
 	specimens: Specimen[];
 	groups: Group[];
 	beds: Bed[];

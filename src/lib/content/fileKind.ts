@@ -21,7 +21,9 @@ export type FileKind =
 	| { kind: 'feeding-words'; language: string }
 	/** outline of a group's animal */
 	| { kind: 'drawing'; id: string }
-	/** scans and sounds: looked at by name only */
+	/** a label read aloud: looked at by name only */
+	| { kind: 'sound'; id: string; language: string }
+	/** scans: looked at by name only */
 	| { kind: 'asset'; id: string; name: string }
 	/** read-me files and what systems leave behind */
 	| { kind: 'ignored' }
@@ -35,7 +37,6 @@ export type FeedingPart = (typeof FEEDING_PARTS)[number];
 const FEEDING_FOLDERS: Readonly<Record<string, 'prey' | 'jaw'>> = { prey: 'prey', jaws: 'jaw' };
 
 export const SCAN_ENDING = /\.(glb|stl|ply|obj)$/i;
-const ASSET_ENDING = /\.(glb|stl|ply|obj|mp3)$/i;
 const FOLDER_OF: Readonly<Record<string, 'bed' | 'group'>> = { beds: 'bed', groups: 'group' };
 const TOP_FILES: Readonly<Record<string, 'exhibit' | 'sources'>> = {
 	'exhibit.yaml': 'exhibit',
@@ -130,7 +131,10 @@ function specimenFile(id: string, name: string): FileKind {
 	if (name === 'specimen.yaml') return { kind: 'specimen', id };
 	const label = /^label\.([^.]+)\.md$/.exec(name);
 	if (label) return { kind: 'text', of: 'specimen', id, language: label[1] };
-	if (ASSET_ENDING.test(name)) return { kind: 'asset', id, name };
+	const sound = /^label\.([^.]+)\.mp3$/.exec(name);
+	if (sound) return { kind: 'sound', id, language: sound[1] };
+	if (/\.mp3$/i.test(name)) return { kind: 'stray', reason: 'unknown', meant: 'label.en.mp3' };
+	if (SCAN_ENDING.test(name)) return { kind: 'asset', id, name };
 	if (/^specimen\.(ya?ml|txt|yaml\.txt)$/i.test(name)) return ending(name, 'specimen.yaml');
 	if (/^label\.md$/i.test(name)) return { kind: 'stray', reason: 'no-language', name: 'label.en.md' };
 	const other = /^label\.([^.]+)\.(markdown|txt|md(\.txt)?)$/i.exec(name);
@@ -160,5 +164,6 @@ export const factsPath = (of: TextOf, id: string) =>
 export const drawingPath = (id: string) => `groups/${id}.svg`;
 
 /** Path of the file that holds an item's words in a language. */
+export const soundPath = (id: string, language: string) => `specimens/${id}/label.${language}.mp3`;
 export const textPath = (of: TextOf, id: string, language: string) =>
 	of === 'specimen' ? `specimens/${id}/label.${language}.md` : `${of}s/${id}.${language}.md`;

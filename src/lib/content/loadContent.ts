@@ -59,7 +59,8 @@ async function readAll(
 		const kind = fileKind(file.path);
 		const entry: KnownFile = { file, kind };
 		known.set(file.path, entry);
-		if (kind.kind === 'asset' || kind.kind === 'stray' || kind.kind === 'ignored') continue;
+		if (kind.kind === 'asset' || kind.kind === 'sound' || kind.kind === 'stray' || kind.kind === 'ignored')
+			continue;
 		const kept = cache.files.get(file.path);
 		if (kept?.stamp === file.stamp) entry.compiled = kept.compiled;
 		else toRead.push(entry);

@@ -4,6 +4,7 @@
  * Ids are stable: tests, notes and habits rest on them.
  */
 
+import type { AddressFault } from './readAddress';
 import { ANIMAL_EXAMPLES, ANIMAL_MESSAGES } from './animalMessages';
 import { REPLACEMENT_EXAMPLES, REPLACEMENT_MESSAGES } from './replacement/messages';
 import { FEEDING_EXAMPLES, FEEDING_MESSAGES } from './feedingMessages';
@@ -38,6 +39,7 @@ const EXAMPLES: Readonly<Record<string, string>> = {
 	diagonal_in: 'diagonal_in: 32',
 	width_px: 'width_px: 1920',
 	bottom_edge_mm: 'bottom_edge_mm: 780',
+	public_address: 'public_address: https://teeth.skerrow.example',
 	height_px: 'height_px: 1080',
 	idle: 'idle: { warn_after_s: 100, reset_after_warning_s: 25 }',
 	warn_after_s: 'warn_after_s: 100',
@@ -484,6 +486,16 @@ export const MESSAGES = {
 		say(
 			`"${short(d.found, 90)}" is not the address of a Creative Commons licence or of a RightsStatements.org statement.`,
 			`Write ${d.meant ? `licence: ${d.meant}` : `the http address to its last slash: ${exampleFor('licence')}`}`,
+		),
+	'bad-address': (d: { found: string; why: AddressFault }) =>
+		say(
+			{
+				unreadable: `"${short(d.found)}" is not a web address.`,
+				'not-https': `"${short(d.found)}" does not begin with https://, so phones would warn visitors of it.`,
+				name: `"${short(d.found)}" holds a user name or a password, which everyone could read off the screen.`,
+				more: `"${short(d.found)}" goes on after a ? or a #; the screen adds such an end itself.`,
+			}[d.why],
+			`Write the address of the start page, for example ${exampleFor('public_address')}`,
 		),
 	'bad-doi': (d: { found: string; meant?: string }) =>
 		say(

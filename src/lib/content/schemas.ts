@@ -40,6 +40,7 @@ export const exhibitSchema = fields({
 		reset_after_warning_s: z.number().min(1).max(600),
 	}),
 	contact: text.optional(),
+	public_address: text.optional(),
 });
 
 export const sourceSchema = fields({

@@ -99,6 +99,8 @@ export interface SpecimenView {
 	alt: string;
 	/** the label, safe HTML */
 	html: string;
+	/** address of the label read aloud in that language, null for none */
+	soundUrl: string | null;
 	/** language of the texts above, which is another than asked for where a translation is missing */
 	textLang: string;
 	features: FeatureView[];
@@ -137,6 +139,8 @@ export interface ExhibitView {
 	idle: { warnAfter_s: number; resetAfterWarning_s: number };
 	/** null for none */
 	contact: string | null;
+	/** where the same exhibit stands on the web, https, without a slash at its end; null for nowhere */
+	publicAddress: string | null;
 	/** ICU messages by key; keys missing in this language are filled from the first */
 	ui: Record<string, string>;
 	specimens: SpecimenView[];

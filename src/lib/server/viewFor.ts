@@ -13,6 +13,7 @@ import type { ShapeFacts } from '../domain/compare/traits';
 import type { BedView, ExhibitView, GroupView, ShapeView, SpecimenView } from '../content/view';
 import { citations } from './citations';
 import { feedingFor } from './feedingFor';
+import { soundUrl } from './sounds';
 import { drawingUrl, pictureUrl, shapeUrl } from './shapeFiles';
 
 /**
@@ -34,6 +35,7 @@ export function viewFor(exhibit: Exhibit, lang: string): ExhibitView {
 		screen: exhibit.screen,
 		idle: exhibit.idle,
 		contact: exhibit.contact ?? null,
+		publicAddress: exhibit.publicAddress ?? null,
 		ui: { ...exhibit.ui[first], ...exhibit.ui[chosen] },
 		specimens: exhibit.specimens.map((specimen) => {
 			const group = groups.get(specimen.group);
@@ -65,6 +67,7 @@ function specimenView(
 		short: text?.value.short ?? '',
 		alt: text?.value.alt ?? '',
 		html: text?.value.html ?? '',
+		soundUrl: text?.value.sound === undefined ? null : soundUrl(specimen.id, text.lang, text.value.sound),
 		textLang: text?.lang ?? first,
 		features: specimen.features.map(({ id, kind, at, where_deg }) => ({
 			id,

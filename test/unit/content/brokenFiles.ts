@@ -35,6 +35,31 @@ export const brokenFiles: BrokenCase[] = [
 		],
 	},
 	{
+		name: 'a recording in a language that the exhibit does not show, and one whose name says nothing',
+		overlay: { 'specimens/skm-0001/label.de.mp3': 'ID3', 'specimens/skm-0001/Reading 1.mp3': 'ID3' },
+		shows: ['skm-0001', 'skm-0002'],
+		problems: [
+			{
+				at: 'specimens/skm-0001/Reading 1.mp3:1:1',
+				id: 'unknown-file',
+				severity: 'warning',
+				path: '',
+				message: 'The exhibit does not use this file. Did you mean label.en.mp3?',
+				remedy: 'Rename it to label.en.mp3, or move it out of the content folder.',
+			},
+			{
+				at: 'specimens/skm-0001/label.de.mp3:1:1',
+				id: 'language-not-shown',
+				severity: 'warning',
+				path: '',
+				message:
+					'This file is in "de", a language that the exhibit does not show. exhibit.yaml lists en and fr.',
+				remedy:
+					'To show it, add a line under languages in exhibit.yaml: - { code: de, name: (its own name) }',
+			},
+		],
+	},
+	{
 		name: 'an empty file',
 		overlay: { [L1]: '' },
 		shows: ['skm-0002'],

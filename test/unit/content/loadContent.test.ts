@@ -127,6 +127,20 @@ describe('loadContent', () => {
 		expect(draft!.specimens[1].shape).toEqual({ kind: 'scan', file: 'scan.stl', units: 'mm' });
 	});
 
+	it('knows which labels have a recording; an empty file is none', async () => {
+		const { draft, problems } = await load(
+			contentWith({
+				'specimens/skm-0001/label.en.mp3': 'ID3 one',
+				'specimens/skm-0001/label.fr.mp3': '',
+			}),
+		);
+		expect(problems).toEqual([]);
+		const { en, fr } = draft!.specimens[0].text;
+		// the reader of these tests has the text itself for a stamp
+		expect(en.sound).toBe('ID3 one');
+		expect(fr.sound).toBeUndefined();
+	});
+
 	it('takes over the marks of a crown, the sizes on its card and the kinds of its features', async () => {
 		const { draft, problems } = await load(
 			contentWith({

@@ -20,6 +20,7 @@ describe('viewFor', () => {
 			short: 'A crown',
 			alt: 'A cone',
 			html: '<p>Words</p>',
+			soundUrl: null,
 			textLang: 'en',
 			features: [{ id: 'edge', name: 'Edge', kind: 'carina', at: 0.5, where_deg: 0 }],
 			group: {
