@@ -36,7 +36,7 @@ const ALLOWED: Record<string, RegExp> = {
 	stage:
 		/^(room:domain\/.*|room:content|three|three\/.*|three-mesh-bvh|@use-gesture\/vanilla|meshoptimizer)$/,
 	kiosk: /^(room:(stage|content|domain\/.*)|svelte|svelte\/.*|\$app\/.*|intl-messageformat)$/,
-	ui: /^(room:(kiosk|stage|content|domain\/.*)|svelte|svelte\/.*|\$app\/.*)$/,
+	ui: /^(room:(kiosk|stage|content|domain\/.*)|svelte|qrcode|svelte\/.*|\$app\/.*)$/,
 };
 
 describe('arrows between the rooms', () => {
