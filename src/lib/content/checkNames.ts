@@ -7,6 +7,7 @@ import { FILE_START } from './finding';
 /** Folders of words that are not called like their kind. */
 const WORDS_FOLDER: Readonly<Record<string, string>> = {
 	'replacement-words': 'replacement',
+	'quiz-words': 'quiz',
 	'feeding-words': 'feeding/words',
 };
 

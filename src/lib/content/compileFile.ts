@@ -18,6 +18,14 @@ import { FILE_START, finding, type Finding, type Place } from './finding';
 import { exampleFor } from './messages';
 import { readDrawing } from './readDrawing';
 import {
+	compileQuizSettings,
+	compileQuizTable,
+	compileQuizWords,
+	type CompiledQuizTable,
+	type CompiledQuizWords,
+	type QuizSettings,
+} from './quiz/compileQuiz';
+import {
 	compileReplacementTable,
 	compileReplacementWords,
 	type CompiledEntryWords,
@@ -44,6 +52,9 @@ export interface CompiledFile {
 	feeding?: CompiledFeeding;
 	/** null when it cannot be used */
 	feedingWords?: FeedingWords | null;
+	quizSettings?: QuizSettings | null;
+	quizTable?: CompiledQuizTable;
+	quizWords?: CompiledQuizWords;
 	/** null when it cannot be used */
 	drawing?: Drawing | null;
 }
@@ -60,6 +71,9 @@ const EXAMPLE_OF: Readonly<Record<string, string>> = {
 	specimen: exampleFor('accession'),
 	replacement: 'skerrow-lizard: { positions: { from: 60, source: recalled } }',
 	'replacement-words': 'stages: { germ: { name: Germ, line: A soft bud } }',
+	'quiz-settings': 'off: [caliper]',
+	quiz: 'year-four: { band: 7-11, length: 10, seed: 4712 }',
+	'quiz-words': 'rounds: { year-four: { name: Year 4 } }',
 	text: '---',
 	feeding: 'skin: { resists_mpa: { value: 20, source: recalled, tag: memory } }',
 	prey: 'outline: fish',
@@ -92,7 +106,7 @@ function compile(kind: FileKind, raw: string): CompiledFile {
 		return { findings, places: compiled.places, text: compiled };
 	}
 	if (kind.kind === 'drawing') return { ...readDrawing(text), places: new Map() };
-	const words = ['ui', 'glossary', 'replacement-words', 'feeding-words'].includes(kind.kind);
+	const words = kind.kind === 'ui' || kind.kind === 'glossary' || kind.kind.endsWith('-words');
 	const yaml = readYaml(text, { wordsForVisitors: words });
 	const { places, value } = yaml;
 	if (value === undefined) return { findings: yaml.findings, places };
@@ -130,6 +144,18 @@ function compile(kind: FileKind, raw: string): CompiledFile {
 		case 'replacement-words': {
 			const { compiled, findings } = with_(compileReplacementWords(yaml));
 			return { findings, places, replacementWords: compiled };
+		}
+		case 'quiz-settings': {
+			const { compiled, findings } = with_(compileQuizSettings(yaml));
+			return { findings, places, quizSettings: compiled };
+		}
+		case 'quiz': {
+			const { compiled, findings } = with_(compileQuizTable(kind.table, yaml));
+			return { findings, places, quizTable: compiled };
+		}
+		case 'quiz-words': {
+			const { compiled, findings } = with_(compileQuizWords(yaml));
+			return { findings, places, quizWords: compiled };
 		}
 		case 'bed': {
 			const { compiled, findings } = with_(compileBed(yaml));

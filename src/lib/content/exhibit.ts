@@ -3,6 +3,8 @@ import type { Region } from '../domain/mesh/triMesh';
 import type { ToothForm } from '../domain/tooth/form';
 import type { Feeding } from './feedingContent';
 import type { FileFrame } from './fileFrame';
+import type { JawPlace } from '../domain/quiz/question';
+import type { QuizContent } from './quiz/types';
 import type { ReplacementContent } from './replacement/types';
 
 /** Text by language code; a missing language falls back to the exhibit's first language. */
@@ -173,6 +175,8 @@ export interface Specimen {
 	identified: { by: string; certainty: Certainty };
 	/** id of a bed, absent for a living animal */
 	bed?: string;
+	/** where in its jaw the tooth stood; absent where nobody says */
+	jawPlace?: JawPlace;
 	/** where found, as free text by language, lives in the label */
 	features: MarkedFeature[];
 	licence: string;
@@ -193,6 +197,9 @@ export interface Screen {
 	/** height of the picture's lower edge above the floor, mm; absent where nobody says */
 	bottomEdge_mm?: number;
 }
+
+/** How long anonymous counts are kept where exhibit.yaml does not say, days. */
+export const KEEP_DAYS = 400;
 
 /** The whole exhibit, immutable; what a visitor's page is made of. */
 export interface Exhibit {
@@ -215,6 +222,10 @@ export interface Exhibit {
 	replacement?: ReplacementContent;
 	/** the folder `feeding/`; absent when it is not there or cannot be used */
 	feeding?: Feeding;
+	/** absent in a snapshot older than the quiz */
+	quiz?: QuizContent;
+	/** anonymous counts are deleted after so many days; absent = KEEP_DAYS */
+	counts?: { keepDays: number };
 	/** ICU messages by language and key */
 	ui: ByLang<Readonly<Record<string, string>>>;
 }

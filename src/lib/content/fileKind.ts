@@ -1,3 +1,4 @@
+import { QUIZ_TABLES, type QuizTable } from './quiz/types';
 import { REPLACEMENT_TABLES, type ReplacementTable } from './replacement/types';
 import { ID_PATTERN } from './schemas';
 import { suggest } from './suggest';
@@ -13,6 +14,10 @@ export type FileKind =
 	| { kind: 'replacement'; table: ReplacementTable }
 	/** words of the replacement tables in one language */
 	| { kind: 'replacement-words'; language: string }
+	| { kind: 'quiz-settings' }
+	| { kind: 'quiz'; table: QuizTable }
+	/** words of the quiz tables in one language */
+	| { kind: 'quiz-words'; language: string }
 	| { kind: 'text'; of: TextOf; id: string; language: string }
 	/** a table of the folder `feeding/` */
 	| { kind: 'feeding'; part: FeedingPart }
@@ -67,6 +72,7 @@ export function fileKind(path: string): FileKind {
 			: { kind: 'stray', reason: 'unknown' };
 	}
 	if (steps.length === 2 && folder === 'replacement') return replacementFile(name);
+	if (steps.length === 2 && folder === 'quiz') return quizFile(name);
 	if (steps.length === 2 && FOLDER_OF[folder]) return itemFile(FOLDER_OF[folder], name);
 	if (folder === 'feeding') return feedingFile(steps.slice(1));
 	if (steps.length === 3 && folder === 'specimens') return specimenFile(steps[1], name);
@@ -106,6 +112,20 @@ function feedingFile(steps: string[]): FileKind {
 	return ID_PATTERN.test(match[1])
 		? { kind: of, id: match[1] }
 		: { kind: 'stray', reason: 'bad-name', found: match[1] };
+}
+
+function quizFile(name: string): FileKind {
+	const [stem, ...rest] = name.split('.');
+	if (rest.join('.') !== 'yaml') {
+		if (!/^(ya?ml(\.txt)?|txt)$/i.test(rest.join('.'))) return { kind: 'stray', reason: 'unknown' };
+		return ending(name, `${stem}.yaml`);
+	}
+	const table = QUIZ_TABLES.find((known) => known === stem);
+	if (table) return { kind: 'quiz', table };
+	if (stem === 'settings') return { kind: 'quiz-settings' };
+	if (/^[a-z]{2,3}$/i.test(stem)) return { kind: 'quiz-words', language: stem };
+	const meant = suggest(stem.toLowerCase(), [...QUIZ_TABLES, 'settings']);
+	return { kind: 'stray', reason: 'unknown', ...(meant ? { meant: `${meant}.yaml` } : {}) };
 }
 
 function itemFile(of: 'bed' | 'group', name: string): FileKind {

@@ -9,6 +9,7 @@ import type { ContentFile, ContentReader, ExhibitDraft, LoadedContent } from './
 import { fileKind } from './fileKind';
 import { FILE_START, finding } from './finding';
 import type { Problem } from './problem';
+import { crossCheckQuiz } from './quiz/crossCheckQuiz';
 import { crossCheckReplacement } from './replacement/crossCheckReplacement';
 
 /** Largest text file, bytes. */
@@ -118,6 +119,12 @@ function putTogether(files: ContentFiles): ExhibitDraft | null {
 	const specimens = crossCheckSpecimens(files, languages, items);
 	const replacement = crossCheckReplacement(files, languages, items);
 	const feeding = crossCheckFeeding(files, languages, items, exhibit.rooms.includes('feeding'));
+	const quiz = crossCheckQuiz(
+		files,
+		languages,
+		items,
+		specimens.map(({ id }) => id),
+	);
 	if (!ui) return null;
 	const { contact, ...settings } = exhibit;
 	return {
@@ -130,6 +137,7 @@ function putTogether(files: ContentFiles): ExhibitDraft | null {
 		glossary,
 		...(replacement ? { replacement } : {}),
 		...(feeding ? { feeding } : {}),
+		quiz,
 		ui,
 	};
 }

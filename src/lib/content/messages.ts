@@ -6,6 +6,7 @@
 
 import type { AddressFault } from './readAddress';
 import { ANIMAL_EXAMPLES, ANIMAL_MESSAGES } from './animalMessages';
+import { QUIZ_EXAMPLES, QUIZ_MESSAGES } from './quiz/messages';
 import { REPLACEMENT_EXAMPLES, REPLACEMENT_MESSAGES } from './replacement/messages';
 import { FEEDING_EXAMPLES, FEEDING_MESSAGES } from './feedingMessages';
 
@@ -136,6 +137,10 @@ const EXAMPLES: Readonly<Record<string, string>> = {
 	...FEEDING_EXAMPLES,
 	...ANIMAL_EXAMPLES,
 	...REPLACEMENT_EXAMPLES,
+	...QUIZ_EXAMPLES,
+	jaw_place: 'jaw_place: back',
+	keep_days: 'keep_days: 400',
+	counts: 'counts: { keep_days: 400 }',
 };
 
 /** `crown_height_mm` -> a correct line for it; keys of other files get a plain one. */
@@ -718,6 +723,7 @@ export const MESSAGES = {
 	// The animal behind a tooth
 	...ANIMAL_MESSAGES,
 	...REPLACEMENT_MESSAGES,
+	...QUIZ_MESSAGES,
 
 	// Feeding
 	...FEEDING_MESSAGES,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { SECTION_SHAPES, SIDES, TAPERS } from '../domain/tooth/form';
+import { JAW_PLACES } from '../domain/quiz/question';
 import { camelKeys } from './camelKey';
 import {
 	CERTAINTIES,
@@ -41,6 +42,7 @@ export const exhibitSchema = fields({
 	}),
 	contact: text.optional(),
 	public_address: text.optional(),
+	counts: fields({ keep_days: count.min(1).max(3660) }).optional(),
 });
 
 export const sourceSchema = fields({
@@ -171,6 +173,7 @@ export const specimenSchema = fields({
 	part: z.enum(PARTS),
 	preservation: z.enum(PRESERVATIONS),
 	bed: text.optional(),
+	jaw_place: z.enum(JAW_PLACES).optional(),
 	identified: fields({ by: text, certainty: z.enum(CERTAINTIES) }),
 	shape: fields({ model: modelSchema.optional(), scan: scanSchema.optional() }),
 	declared: fields({

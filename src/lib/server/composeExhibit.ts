@@ -66,12 +66,14 @@ export function composeExhibit(
 		lostSources.size > 0 ||
 		problems.some(({ severity, file }) => severity === 'error' && /^feeding\//.test(file));
 	const feeding = composeFeeding(draft.feeding, last?.feeding, feedingWrong);
+	const quiz = quizOf(draft, last, wrong);
 	const sourcesInUse = new Set(
 		[...specimens, ...groups]
 			.flatMap((item) => item.sources)
 			.concat(specimens.flatMap(({ shape }) => (shape.kind === 'model' ? shape.basedOn : [])))
 			.concat(sourcesOfReplacement(replacement))
-			.concat(feedingSources(feeding)),
+			.concat(feedingSources(feeding))
+			.concat([...(quiz?.claims ?? []), ...(quiz?.questions ?? [])].flatMap((entry) => entry.sources)),
 	);
 
 	const exhibit: Omit<Exhibit, 'hash'> = {
@@ -87,6 +89,7 @@ export function composeExhibit(
 		...(feeding ? { feeding } : {}),
 		glossary: glossaryOf(draft, last, wrong),
 		...(replacement ? { replacement } : {}),
+		...(quiz ? { quiz } : {}),
 		ui: uiOf(draft, last, wrong),
 	};
 	return { ...exhibit, hash: exhibitHash(exhibit) };
@@ -157,6 +160,23 @@ function replacementOf(
 		merge<{ id: string }>(now?.[table] ?? [], before[table], () => broken(table)),
 	]);
 	return Object.fromEntries(kept) as Exhibit['replacement'];
+}
+
+/** Questions, claims and rounds that are lost to an error keep their last good version, and so do the settings. */
+function quizOf(draft: ExhibitDraft, last: Exhibit | null, wrong: ReadonlySet<string>): Exhibit['quiz'] {
+	const [now, before] = [draft.quiz, last?.quiz];
+	if (!now || !before) return now;
+	const first = draft.languages[0]?.code ?? '';
+	const broken = (table: string): boolean =>
+		['sources.yaml', `quiz/${table}`, `quiz/${first}`].some((name) => wrong.has(name));
+	const settings = wrong.has('quiz/settings') ? before : now;
+	return {
+		off: settings.off,
+		waitsFor_s: settings.waitsFor_s,
+		claims: merge(now.claims, before.claims, () => broken('claims')),
+		questions: merge(now.questions, before.questions, () => broken('questions')),
+		rounds: merge(now.rounds, before.rounds, () => broken('rounds')),
+	};
 }
 
 /** Every work that the replacement tables name. */

@@ -81,7 +81,7 @@ export function randomGround(teeth: number, random: Random): QuizGround {
 		],
 		claims: [
 			{ id: 'bands', verdict: 'debated', bands: ['11-14'], topic: 'bands', tooth: null },
-			{ id: 'many', verdict: 'true', bands: ['5-7', '7-11', '11-14'], topic: 'replacement', tooth: null },
+			{ id: 'many', verdict: 'holds', bands: ['5-7', '7-11', '11-14'], topic: 'replacement', tooth: null },
 		],
 		own: [],
 		off: [],

@@ -33,7 +33,8 @@ export type Corner = (typeof CORNERS)[number];
 export const JAW_PLACES = ['front', 'middle', 'back'] as const;
 export type JawPlace = (typeof JAW_PLACES)[number];
 
-export const VERDICTS = ['true', 'false', 'debated'] as const;
+/** holds = as far as anybody knows; wrong = it is not so; debated = those who study it disagree */
+export const VERDICTS = ['holds', 'wrong', 'debated'] as const;
 export type Verdict = (typeof VERDICTS)[number];
 
 /** What can be touched on a tooth. */

@@ -1,5 +1,6 @@
 import { existsSync, renameSync } from 'node:fs';
 import path from 'node:path';
+import { KEEP_DAYS } from '../../content/exhibit';
 import { dataDir, getStore } from '../getStore';
 import { terminalLogger, type Logger } from '../logger';
 import type { CountsStore } from './countsStore';
@@ -46,8 +47,9 @@ export function openCounts(file: string, logger: Logger): CountsStore | null {
 
 function forgetDaily(store: CountsStore): void {
 	const forget = (): void => {
-		const keep = getStore().current()?.counts.keepDays;
-		if (keep === undefined) return;
+		const exhibit = getStore().current();
+		if (!exhibit) return;
+		const keep = exhibit.counts?.keepDays ?? KEEP_DAYS;
 		store
 			.forgetBefore(firstKeptDay(new Date(), keep))
 			.catch((problem: unknown) =>
