@@ -12,6 +12,7 @@ import { brokenFiles } from './brokenFiles';
 import { brokenKeys } from './brokenKeys';
 import { brokenNumbers } from './brokenNumbers';
 import { brokenReferences } from './brokenReferences';
+import { brokenQuiz } from './brokenQuiz';
 import { brokenReplacement } from './brokenReplacement';
 import { brokenShapes } from './brokenShapes';
 import { brokenValues } from './brokenValues';
@@ -31,6 +32,7 @@ const BROKEN: BrokenCase[] = [
 	...brokenFiles,
 	...brokenWords,
 	...brokenAnimals,
+	...brokenQuiz,
 	...brokenReplacement,
 ];
 

@@ -13,6 +13,7 @@ export const QUIZ_EXAMPLES: Readonly<Record<string, string>> = {
 	right: 'right: skm-0112',
 	band: 'band: 7-11',
 	length: 'length: 10',
+	about: 'about: Ridges',
 	ask: 'ask: A crocodile keeps its teeth for life.',
 	hint: 'hint: Look at the hollow under the crown.',
 	because: 'because: The pit was made by the next tooth.',

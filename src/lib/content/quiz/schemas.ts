@@ -30,6 +30,7 @@ export const QUIZ_SCHEMAS = {
 export type QuizInFile<T extends QuizTable> = z.output<(typeof QUIZ_SCHEMAS)[T]>;
 
 export const askTextSchema = fields({
+	about: text,
 	ask: text,
 	hint: text,
 	because: text,

@@ -7,6 +7,8 @@ export type QuizTable = (typeof QUIZ_TABLES)[number];
 
 /** Words of a claim or a question; `why` by option. */
 export interface AskText {
+	/** what it is about, in a word or two */
+	about: string;
 	ask: string;
 	hint: string;
 	because: string;
