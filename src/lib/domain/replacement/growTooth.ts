@@ -45,7 +45,7 @@ export function outerAt(form: LifeForm, depth_mm: number): { halfLength_mm: numb
 }
 
 const rootShare = (v: number, swelling: number): number =>
-	1 + (swelling - 1) * Math.sin(Math.PI * Math.min(1, v * 0.8 + 0.06) ** 0.9) - 0.12 * v * v;
+	1 + (swelling - 1) * Math.sin(Math.PI * Math.min(1, v * 0.8 + 0.06) ** 0.9) - 0.34 * v ** 3;
 
 /** How far the axis leans at a depth, mm (- = tongue side). */
 export function leanAt(form: LifeForm, depth_mm: number): number {

@@ -23,6 +23,10 @@ export interface LifeForm {
 	swelling: number;
 	/** replacement period over the length of a life: a half = one successor at a time, a third = two */
 	share: number;
+	/** the crown is complete at this part of the time below the gum */
+	crownUntil: number;
+	/** the root is shortened from below from this part of its resorption on; before, only the successor eats into it */
+	shrinksFrom: number;
 	/** path of the successor's tip: at `below` (0 germ .. 1 about to erupt) it stands at z (- = tongue side) and y, mm */
 	path: readonly { below: number; y_mm: number; z_mm: number }[];
 }
@@ -38,11 +42,14 @@ export const LIFE_FORMS: Readonly<Record<Arrangement, LifeForm>> = {
 		rootLength_mm: 32,
 		swelling: 1.12,
 		share: 0.5,
+		crownUntil: 0.97,
+		shrinksFrom: 0.6,
 		path: [
-			{ below: 0, y_mm: -23, z_mm: -12.5 },
-			{ below: 0.5, y_mm: -19, z_mm: -9.5 },
-			{ below: 0.72, y_mm: -14, z_mm: -3.5 },
-			{ below: 0.85, y_mm: -8, z_mm: -0.4 },
+			{ below: 0, y_mm: -24, z_mm: -12.5 },
+			{ below: 0.3, y_mm: -21, z_mm: -10.5 },
+			{ below: 0.46, y_mm: -19, z_mm: -6.5 },
+			{ below: 0.62, y_mm: -15, z_mm: -0.8 },
+			{ below: 0.85, y_mm: -8, z_mm: -0.2 },
 			{ below: 1, y_mm: 3, z_mm: 0 },
 		],
 	},
@@ -55,11 +62,13 @@ export const LIFE_FORMS: Readonly<Record<Arrangement, LifeForm>> = {
 		rootLength_mm: 34,
 		swelling: 1.3,
 		share: 0.5,
+		crownUntil: 0.85,
+		shrinksFrom: 0.4,
 		path: [
 			{ below: 0, y_mm: -15, z_mm: -21 },
-			{ below: 0.5, y_mm: -13, z_mm: -14 },
-			{ below: 0.75, y_mm: -9, z_mm: -9 },
-			{ below: 0.9, y_mm: -5, z_mm: -5 },
+			{ below: 0.4, y_mm: -13, z_mm: -14 },
+			{ below: 0.65, y_mm: -10, z_mm: -8.5 },
+			{ below: 0.88, y_mm: -5, z_mm: -5 },
 			{ below: 1, y_mm: 1, z_mm: -1.5 },
 		],
 	},
@@ -72,6 +81,8 @@ export const LIFE_FORMS: Readonly<Record<Arrangement, LifeForm>> = {
 		rootLength_mm: 5,
 		swelling: 1.12,
 		share: 1 / 3,
+		crownUntil: 0.8,
+		shrinksFrom: 0.1,
 		path: [
 			{ below: 0, y_mm: -3.5, z_mm: -8.6 },
 			{ below: 0.5, y_mm: -2.5, z_mm: -6.2 },

@@ -1,5 +1,6 @@
 import { clipHalfSpace } from '../mesh/clipHalfSpace';
-import type { TriMesh } from '../mesh/triMesh';
+import type { Region, TriMesh } from '../mesh/triMesh';
+import { isClosed } from '../tooth/isClosed';
 import type { Vec3 } from '../vec3';
 import { growTooth, leanAt, outerAt, type Growth, type GrowDetail, type Taken } from './growTooth';
 import { LIFE_FORMS, type Arrangement, type LifeForm } from './lifeForm';
@@ -60,12 +61,23 @@ function lifePart(form: LifeForm, id: LifePartId, life: number, options: LifeOpt
 	const stage = lifeStage(Math.min(1, life), form.share);
 	const { below } = lifeTimes(life, form.share);
 	const transform = placeAt(form, life);
-	const whole =
-		below < STAGE_STARTS.crown ? toothBud(form, below) : worn(form, life, hardPart(form, life, options));
-	const mesh = options.cut
-		? (clipHalfSpace(whole, { normal: [-1, 0, 0], offset_mm: 0 }, 'dentine') ?? whole)
-		: whole;
+	const soft = below < STAGE_STARTS.crown;
+	const whole = soft ? toothBud(form, below) : worn(form, life, hardPart(form, life, options));
+	const mesh = options.cut ? cutOpen(whole, form, soft ? 'pulp' : 'dentine') : whole;
 	return { id, life, stage, mesh, transform };
+}
+
+/** Where else to cut when an edge of the surface lies in the plane and its outline touches itself, over the half length. */
+const CUTS = [0, 0.01, -0.01, 0.03, -0.03, 0.06, -0.06];
+
+/** The half with x >= 0, closed by a flat face. */
+function cutOpen(whole: TriMesh, form: LifeForm, face: Region): TriMesh {
+	for (const shift of CUTS) {
+		const offset_mm = shift * form.halfLength_mm;
+		const half = clipHalfSpace(whole, { normal: [-1, 0, 0], offset_mm }, face);
+		if (half && isClosed(half)) return half;
+	}
+	return whole;
 }
 
 const hardPart = (form: LifeForm, life: number, options: LifeOptions): TriMesh =>
@@ -75,14 +87,15 @@ const hardPart = (form: LifeForm, life: number, options: LifeOptions): TriMesh =
 export function growthAt(form: LifeForm, life: number): Growth {
 	const { below, above } = lifeTimes(life, form.share);
 	const { crownHeight_mm: high, rootLength_mm: root } = form;
-	const crown = ease((below - STAGE_STARTS.crown) / 0.6);
+	const crown = ease((below - STAGE_STARTS.crown) / (form.crownUntil - STAGE_STARTS.crown));
 	const rooted = 0.3 * ease((below - 0.8) / 0.2) + 0.7 * ease(above / 0.35);
 	const eaten = resorbedAt(form, life);
-	const left = Math.min(rooted, 1 - 0.9 * ease(eaten));
+	const shrunk = (eaten - form.shrinksFrom) / (1 - form.shrinksFrom);
+	const left = Math.min(rooted, 1 - 0.9 * ease(shrunk));
 	return {
 		depth_mm: high * (0.1 + 0.9 * crown) + root * left,
 		filled: 0.35 * ease((below - 0.3) / 0.7) + 0.65 * ease(above / 0.7),
-		bays_mm: 0.09 * root * ease(eaten / 0.3) * Math.max(0.3, left),
+		bays_mm: 0.09 * root * ease(shrunk / 0.3) * Math.max(0.3, left),
 		taken: takenBy(form, life - form.share),
 	};
 }

@@ -8,7 +8,7 @@ export type LifeStageName = (typeof LIFE_STAGES)[number];
 export type LifeStage = 0 | 1 | 2 | 3 | 4 | 5;
 
 /** Where each stage begins within the time below the gum, and where eruption ends within the time above it. */
-export const STAGE_STARTS = { crown: 0.2, pit: 0.6, loose: 0.85, erupted: 0.25 } as const;
+export const STAGE_STARTS = { crown: 0.15, pit: 0.45, loose: 0.85, erupted: 0.25 } as const;
 
 /**
  * Stage at a time of a tooth's life, u = 0 .. 1, first germ to shedding. A tooth erupts when its predecessor falls,
