@@ -49,10 +49,13 @@ export interface Bite {
 	/** greatest force on the way there */
 	needed_N: number;
 	layers: LayerBite[];
-	/** in the crown at `needed_N` */
+	/** where the crown comes nearest to snapping: depth and force there */
+	worst: { depth_mm: number; force_N: number };
+	/** in the crown at the worst point */
 	stress: BendingStress;
+	/** what would snap it there */
 	breaking: Breaking;
-	/** breaking force over needed force; below 1 the crown snaps first */
+	/** breaking force over the force there; below 1 the crown snaps before it is in */
 	safety: number;
 	/** depth at which the crown would snap; null when it holds */
 	snapsAt_mm: number | null;
@@ -62,11 +65,15 @@ export interface Bite {
 }
 
 const STEPS = 120;
+/** Steps along the crown while the worst depth is looked for. */
+const COARSE = 40;
+/** Where prey pushes a tooth that is in: half-way between its tip and the surface; ours. */
+const HELD = 0.5;
 
 /**
  * A bite: a tooth pressed into prey as far as it goes. Force against depth is strength times contact area, layer by layer;
  * a hard layer gives way by being pierced or by cracking as a plate, whichever needs less. Stress and snapping: the crown
- * as a beam under the greatest force, `sidePull_deg` off its axis. Teaching model throughout; notes say where it ends.
+ * as a beam under the force at each depth, `sidePull_deg` off its axis, acting half-way down to the surface. Teaching model throughout; notes say where it ends.
  */
 export function bite(tooth: Biter, prey: PreyBody, options: BiteOptions): Bite {
 	const { layers } = prey;
@@ -107,11 +114,20 @@ export function bite(tooth: Biter, prey: PreyBody, options: BiteOptions): Bite {
 		if (material.edges === 'not-tested' && tooth.indenter.edges > 0.2)
 			notes.push({ code: 'edges-not-tested', about: material.id });
 	}
-	const load = { angle_deg: options.sidePull_deg, plane: tooth.weakPlane };
+	const loadAt = (depth_mm: number) => ({
+		angle_deg: options.sidePull_deg,
+		plane: tooth.weakPlane,
+		at_mm: depth_mm * HELD,
+	});
+	const safeties = curve.map(({ depth_mm, force_N }) =>
+		safetyFactor(breakingForce(tooth.beam, loadAt(depth_mm), crown.strength_MPa, COARSE).force_N, force_N),
+	);
+	const worst = curve[safeties.indexOf(Math.min(...safeties))];
+	const load = loadAt(worst.depth_mm);
 	const breaking = breakingForce(tooth.beam, load, crown.strength_MPa);
-	const stress = bendingStress(tooth.beam, { ...load, force_N: needed_N });
+	const stress = bendingStress(tooth.beam, { ...load, force_N: worst.force_N });
 	notes.push(...stress.notes);
-	const snaps = curve.find(({ force_N }) => force_N > breaking.force_N);
+	const snaps = curve.find((_, i) => safeties[i] < 1);
 	const contact = hardContact(tooth, prey, most_N, crown.enamel);
 	notes.push(...(contact?.notes.map((note) => ({ ...note, about: contact.material })) ?? []));
 	return {
@@ -133,7 +149,8 @@ export function bite(tooth: Biter, prey: PreyBody, options: BiteOptions): Bite {
 		})),
 		stress,
 		breaking,
-		safety: safetyFactor(breaking.force_N, needed_N),
+		worst: { depth_mm: worst.depth_mm, force_N: worst.force_N },
+		safety: safetyFactor(breaking.force_N, worst.force_N),
 		snapsAt_mm: snaps?.depth_mm ?? null,
 		contact,
 		notes: unique(notes),

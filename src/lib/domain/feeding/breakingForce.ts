@@ -17,8 +17,9 @@ export function breakingForce(
 	beam: CrownBeam,
 	load: Omit<TipLoad, 'force_N'>,
 	strength_MPa: number,
+	steps?: number,
 ): Breaking {
-	const { peak } = bendingStress(beam, { ...load, force_N: 1 });
+	const { peak } = bendingStress(beam, { ...load, force_N: 1 }, steps);
 	return {
 		force_N: peak.tension_MPa > 0 ? strength_MPa / peak.tension_MPa : Infinity,
 		below_mm: peak.below_mm,

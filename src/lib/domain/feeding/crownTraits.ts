@@ -1,4 +1,4 @@
-import { lerp } from '../tooth/smooth';
+import { lerp, smoothstep } from '../tooth/smooth';
 import { pullTo, type Position } from './position';
 import type { Thresholds } from './thresholds';
 
@@ -39,6 +39,9 @@ const SHARES = {
 	/** thinness of the base, edge score and lens at the cut corner */
 	thin: 0.7,
 	edge: 0.65,
+	/** lens share at which a section begins to be measured as a lens, and surely is */
+	lensFrom: 0.2,
+	lensTo: 0.7,
 	/** outline at crush, middle, pierce */
 	fullness: [2, 0.6, -0.8],
 } as const;
@@ -50,6 +53,24 @@ export function limitTraits(traits: CrownTraits): CrownTraits {
 		Math.min(high, Math.max(low, traits[key as keyof CrownTraits])),
 	]);
 	return Object.fromEntries(within) as unknown as CrownTraits;
+}
+
+/**
+ * How much of a blade leads to a pull towards cut, 0 .. 1: base, edges and section rise together. The measured section is an
+ * oval or a lens and nothing between; it is taken to turn from one into the other by degrees.
+ */
+function bladeFor(pull: number, t: Thresholds): number {
+	const pullOf = (blade: number): number =>
+		1.5 *
+		((SHARES.thin * t.roundness.pull + SHARES.edge * t.edges.pull) * blade +
+			t.section.pull * smoothstep(SHARES.lensFrom, SHARES.lensTo, blade));
+	let [low, high] = [0, 1];
+	for (let i = 0; i < 40; i++) {
+		const middle = (low + high) / 2;
+		if (pullOf(middle) < pull) low = middle;
+		else high = middle;
+	}
+	return (low + high) / 2;
 }
 
 /**
@@ -69,8 +90,7 @@ export function traitsAt(position: Position, t: Thresholds): CrownTraits {
 	const leftSlim = slim + 1.5 * t.tip.pull * tipLog - 1.5 * curvePull;
 	const leftSharp = sharp + 0.75 * t.tip.pull * tipLog - 0.75 * curvePull;
 	const slenderLog = leftSlim / (2 * t.slenderness.pull);
-	const bladeMost = 1.5 * (SHARES.thin * t.roundness.pull + SHARES.edge * t.edges.pull + t.section.pull);
-	const blade = Math.min(1, Math.max(0, leftSharp / bladeMost));
+	const blade = bladeFor(leftSharp, t);
 	const roundLeast = 1.5 * (-Math.log(t.roundness.middle) * t.roundness.pull + t.edges.middle * t.edges.pull);
 	const plain = Math.min(1, Math.max(0, -leftSharp / roundLeast));
 	const [full, middle, thin] = SHARES.fullness;

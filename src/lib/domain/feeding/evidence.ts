@@ -35,7 +35,8 @@ export interface Reading {
 
 /**
  * What can be told of a tooth for its food.
- * slenderness   height over the longer base diameter (CHR, but a tooth set turned in its jaw is not taken for a slender one)
+ * slenderness   height of the apex above its base over the longer base diameter: near CHR, but neither a low crown's slant nor
+ *               a tooth set turned in its jaw makes it slender
  * tip           tip radius over the mean radius of the base (half of the root of length times width)
  * edges         0 none; about 0.35 weak; 1 two strong sharp edges; a little more with serrations
  * roundness     shorter base diameter over longer
@@ -123,20 +124,23 @@ export function evidenceOf(
 	};
 }
 
+/** How much of the way to the straight-line height a lost tip is taken to have reached, and how uncertain that is; ours. */
+const LOST_TIP = { reached: 0.7, spread: 0.35, most: 2.5 } as const;
+
 /**
  * Height of the crown before its tip was lost, and the logarithm's standard deviation: between the height that is left
- * and the one at which the straight line through the topmost two sections meets the axis.
+ * and the one at which the straight line through the topmost two sections meets the axis. Full outlines end below that line.
  */
 function unwornHeight(measures: CrownMeasures, worn: boolean): { mean_mm: number; spread: number } {
-	const left_mm = measures.crownHeight_mm;
+	const left_mm = measures.axialHeight_mm;
 	const [low, high] = measures.sections.slice(-2);
 	if (!worn || !high || high.at <= low.at) return { mean_mm: left_mm, spread: 0 };
 	const size = ({ length_mm, width_mm }: typeof low): number => Math.sqrt(length_mm * width_mm);
 	const narrowing = (size(low) - size(high)) / (high.at - low.at);
 	const top = size(high) - narrowing * (1 - high.at);
-	// a crown seldom was more than twice as high as what is left of it
-	const most = narrowing > 0 ? Math.min(2, 1 + Math.max(0, top) / narrowing) : 2;
-	return { mean_mm: left_mm * Math.sqrt(most), spread: Math.log(most) / 2 };
+	const { reached, spread, most } = LOST_TIP;
+	const straight = narrowing > 0 ? Math.min(most, 1 + Math.max(0, top) / narrowing) : most;
+	return { mean_mm: left_mm * straight ** reached, spread: spread * Math.log(straight) };
 }
 
 function wornShare({ facets, sections, axialHeight_mm }: CrownMeasures): number {

@@ -51,8 +51,8 @@ const EXPECTED: Readonly<Record<PlaceTrait, [number, number]>> = {
 const LEAST_FIT = 0.01;
 
 /**
- * How likely each guild is for a tooth, the likeliest first: the product over a guild's bands of how much of the reading lies
- * inside, each band with soft ends. A ranking and no verdict: guilds overlap, the bands are ours, and all guilds are taken
+ * How likely each guild is for a tooth, the likeliest first. Bayes' rule: over a guild's bands, how much of the reading lies
+ * inside (soft ends), divided by how much of all teeth would. A ranking and no verdict: guilds overlap, the bands are ours, and all guilds are taken
  * as equally common beforehand.
  */
 export function rankGuilds(evidence: Evidence, guilds: readonly GuildBands[]): GuildChance[] {
@@ -60,7 +60,12 @@ export function rankGuilds(evidence: Evidence, guilds: readonly GuildBands[]): G
 		const fits = (Object.entries(bands) as [PlaceTrait, Band][])
 			.map(([trait, band]) => ({ trait, fit: fitOf(trait, band, evidence) }))
 			.sort((a, b) => a.fit - b.fit);
-		return { id, fits, score: fits.reduce((product, { fit }) => product * fit, 1) };
+		const score = (Object.entries(bands) as [PlaceTrait, Band][]).reduce((product, [trait, band]) => {
+			const fit = fits.find((one) => one.trait === trait)?.fit ?? 1;
+			// a narrow band says more: its teeth share the same belief among fewer values
+			return (product * fit) / Math.max(0.05, inBand(trait, band, ...EXPECTED[trait]));
+		}, 1);
+		return { id, fits, score };
 	});
 	const sum = scored.reduce((total, { score }) => total + score, 0);
 	return scored
@@ -68,14 +73,19 @@ export function rankGuilds(evidence: Evidence, guilds: readonly GuildBands[]): G
 		.sort((a, b) => b.probability - a.probability);
 }
 
-function fitOf(trait: PlaceTrait, [low, high]: Band, evidence: Evidence): number {
+function fitOf(trait: PlaceTrait, band: Band, evidence: Evidence): number {
+	const { value, spread } = evidence[trait];
+	const [middle, sd] = value === null ? EXPECTED[trait] : [value, spread];
+	return Math.max(LEAST_FIT, inBand(trait, band, middle, sd));
+}
+
+/** How much of a normal distribution on the trait's scale lies in a band with soft ends. */
+function inBand(trait: PlaceTrait, [low, high]: Band, middle: number, spread: number): number {
 	const scale = (value: number): number => (LOGARITHMIC.has(trait) ? Math.log(Math.max(1e-6, value)) : value);
-	const reading = evidence[trait];
-	const [middle, spread] = reading.value === null ? EXPECTED[trait] : [reading.value, reading.spread];
 	const sd = Math.hypot(SOFT[trait], spread);
 	const below = (limit: number): number => normalBelow((scale(limit) - scale(middle)) / sd);
 	// nothing is below 0: a band that begins there has no lower end
-	return Math.max(LEAST_FIT, below(high) - (low <= 0 ? 0 : below(low)));
+	return below(high) - (low <= 0 ? 0 : below(low));
 }
 
 /** Share of a normal distribution below z: Abramowitz & Stegun 1964, 26.2.17, error under 7.5e-8. */

@@ -1,5 +1,5 @@
 import type { Evidence, PullingTrait, Reading, ReadingNote } from './evidence';
-import { positionOf, toPlane, type Corner, type Position, type Pull } from './position';
+import { fromPlane, positionOf, toPlane, type Corner, type Position, type Pull } from './position';
 import type { Thresholds } from './thresholds';
 
 /** One trait's share in where a tooth is placed. */
@@ -29,6 +29,8 @@ export interface Placement {
 }
 
 const OUTLINE = 48;
+/** Least distance from a place to the outline of its region, of the triangle's side; ours. */
+const LEAST_REACH = 0.03;
 /** radius that holds 68 % of a normal distribution in the plane: sqrt(-2 ln 0.32) */
 const TWO_IN_THREE = Math.sqrt(-2 * Math.log(0.32));
 
@@ -151,12 +153,26 @@ function regionOf(total: Pull, deviations: readonly Pull[]): Position[] {
 	const a = Math.sqrt(Math.max(uu, 1e-12));
 	const b = uv / a;
 	const c = Math.sqrt(Math.max(0, vv - b * b));
+	const centre = positionOf(total);
 	return Array.from({ length: OUTLINE }, (_, i) => {
 		const angle = (2 * Math.PI * i) / OUTLINE;
 		const [x, y] = [TWO_IN_THREE * Math.cos(angle), TWO_IN_THREE * Math.sin(angle)];
 		const [u, v] = [a * x, b * x + c * y];
-		return positionOf([0, 1, 2].map((k) => total[k] + axes[0][k] * u + axes[1][k] * v) as unknown as Pull);
+		const far = positionOf(
+			[0, 1, 2].map((k) => total[k] + axes[0][k] * u + axes[1][k] * v) as unknown as Pull,
+		);
+		return pushed(centre, far, angle);
 	});
+}
+
+/** A place moved away from the centre by the least reach: no tooth is ever placed to a point. */
+function pushed(centre: Position, far: Position, angle_rad: number): Position {
+	const [cx, cy] = toPlane(centre);
+	const [x, y] = toPlane(far);
+	const away = Math.hypot(x - cx, y - cy);
+	const [ux, uy] =
+		away > 1e-9 ? [(x - cx) / away, (y - cy) / away] : [Math.cos(angle_rad), Math.sin(angle_rad)];
+	return fromPlane(x + LEAST_REACH * ux, y + LEAST_REACH * uy);
 }
 
 function sizeOf(region: readonly Position[]): number {
