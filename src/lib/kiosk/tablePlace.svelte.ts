@@ -14,6 +14,8 @@ export class TablePlace {
 	feature = $state<string | null>(null);
 	/** the tooth has been drawn once */
 	drawn = $state(false);
+	/** id of the specimen whose shape stands in the view now */
+	shown = $state<string | null>(null);
 	/** the view in which it turns; null until the stage stands */
 	view = $state.raw<StageView | null>(null);
 
