@@ -55,6 +55,7 @@ export function randomTooth(id: string, random: Random): QuizTooth {
 		for (const where_deg of [0, 180]) parts.push({ kind: 'carina', at: 0.5, where_deg, from: 0.2, to: 0.9 });
 	if (random() < 0.4) parts.push({ kind: 'pit', at: -0.25, where_deg: 270 });
 	if (random() < 0.3) parts.push({ kind: 'facet', at: 0.8, where_deg: 270 });
+	if (random() < 0.3) parts.push({ kind: 'root', at: -0.6, where_deg: 90 });
 	if (random() < 0.3) parts.push({ kind: 'neck', at: -0.1, where_deg: 90 });
 	return {
 		id,
