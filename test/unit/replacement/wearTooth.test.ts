@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { volume } from '../../../src/lib/domain/mesh/volume';
-import { bitePlane, wearTooth } from '../../../src/lib/domain/replacement/wearTooth';
+import { bitePlane, touchingSpacing, wearTooth } from '../../../src/lib/domain/replacement/wearTooth';
 import { opposingMove, opposingPoints, SHUT_TIP } from '../../../src/lib/domain/replacement/bite';
 import { isClosed } from '../../../src/lib/domain/tooth/isClosed';
 import { sculpt } from '../../../src/lib/domain/tooth/sculpt';
@@ -30,6 +30,16 @@ describe('wearTooth', () => {
 		const worn = wearTooth(tooth, tooth, { ...setup, spacing_mm: 10 * high }, 1, { stumpShare: 0.5 });
 		expect(worn).toMatchObject({ touches: false, facets: [], crownLeft: 1, plane: null });
 		expect(worn.mesh).toBe(tooth);
+	});
+
+	it('touches just below the spacing that is told', () => {
+		for (const closing_deg of [10, 25, 50]) {
+			const spacing_mm = touchingSpacing(tooth, tooth, closing_deg);
+			const touches = (shift: number) =>
+				wearTooth(tooth, tooth, { closing_deg, spacing_mm: spacing_mm + shift }, 0.5, { stumpShare: 0.5 })
+					.touches;
+			expect([touches(-0.05), touches(0.05)]).toEqual([true, false]);
+		}
 	});
 
 	it('bites deeper the closer the teeth stand', () => {

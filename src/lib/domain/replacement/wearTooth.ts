@@ -37,6 +37,12 @@ export function bitePlane(standingHeight_mm: number, opposing: TriMesh, setup: B
 	return { normal, offset_mm };
 }
 
+/** Spacing at which the two teeth just touch, mm; closer ones wear. Sliders range below it. */
+export function touchingSpacing(tooth: TriMesh, opposing: TriMesh, closing_deg: number): number {
+	const plane = bitePlane(heightOf(tooth), opposing, { closing_deg, spacing_mm: 0 });
+	return (reachOf(tooth, plane, 0, Infinity) - plane.offset_mm) / plane.normal[2];
+}
+
 /**
  * Wears a standing tooth (closed mesh, tooth frame) by an opposing one.
  * @param progress 0 = unworn .. 1 = worn to a stump
