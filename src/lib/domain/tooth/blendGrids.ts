@@ -6,10 +6,7 @@ import type { GridTooth } from './sculptGrid';
  * A tooth between others, point by point: weights (which sum to 1) in the order of the teeth. All must be made over the same
  * columns. Triangles and regions are those of the first, the same objects each time, so that whoever draws it knows.
  */
-export function blendGrids(
-	teeth: readonly GridTooth[],
-	weights: readonly number[],
-): GridTooth {
+export function blendGrids(teeth: readonly GridTooth[], weights: readonly number[]): GridTooth {
 	const [first] = teeth;
 	const count = first.mesh.positions.length;
 	for (const { mesh } of teeth)

@@ -16,7 +16,10 @@ export const rowAt = (share: number): number =>
  * Outline of a grid tooth: from the lip side (`across` along x, distal to the right) or from behind (along z, labial to the right).
  * Exact where rings are level; on a bent crown a ring's ends stand for it.
  */
-export function gridOutline({ mesh, columns, ringStart }: GridTooth, seenFrom: 'lip' | 'behind'): GridOutline {
+export function gridOutline(
+	{ mesh, columns, ringStart }: GridTooth,
+	seenFrom: 'lip' | 'behind',
+): GridOutline {
 	const axis = seenFrom === 'lip' ? 0 : 2;
 	const p = mesh.positions;
 	const rings = (p.length / 3 - 2) / columns;
