@@ -11,6 +11,7 @@ export const load: LayoutServerLoad = ({ url, depends }) => {
 	const {
 		specimens: _specimens,
 		glossary: _glossary,
+		feeding: _feeding,
 		ui,
 		...rest
 	} = viewFor(exhibit, url.searchParams.get('lang') ?? '');

@@ -47,16 +47,6 @@ export function biteNotes(
 	const limits = caveats(text, bite.notes, prey);
 	const layers = prey.layers.flatMap(({ material, thickness }) => [
 		input(text, text.say('feed_input_resists', { name: material.name }), material.numbers.resists_MPa, 'MPa'),
-		...(material.numbers.plateStrength_MPa
-			? [
-					input(
-						text,
-						text.say('feed_input_plate', { name: material.name }),
-						material.numbers.plateStrength_MPa,
-						'MPa',
-					),
-				]
-			: []),
 		input(text, text.say('feed_input_thick', { name: material.name }), thickness, 'mm'),
 	]);
 	const { strength_MPa } = feeding.crown.numbers;

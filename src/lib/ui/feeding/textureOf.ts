@@ -1,5 +1,5 @@
 import type { PreyOutline } from '../../content/feedingContent';
-import type { Texture } from './BiteScene.svelte';
+import type { Texture } from './scene';
 
 /** Words in a material's id that say how it is drawn, the first that fits. */
 const BY_WORD: readonly [RegExp, Texture][] = [
