@@ -47,7 +47,7 @@ export class BitePress {
 
 	#step = (): void => {
 		const now = performance.now();
-		this.share = Math.min(this.#limit, this.share + Math.min(60, now - this.#last) / PUSH_ms);
+		this.share = Math.min(this.#limit, this.share + Math.min(120, now - this.#last) / PUSH_ms);
 		this.#last = now;
 		if (this.done) this.stop();
 		else if (this.pressing) this.#frame = requestAnimationFrame(this.#step);

@@ -88,18 +88,24 @@ export class FeedingTable {
 		this.size = within / this.tooth.marks.apex[1];
 	}
 
-	/** Starts measuring in the background; returns what ends it. */
-	open(): () => void {
-		this.#desk = new MeasureDesk((measures) => (this.measures = measures));
-		return () => {
-			this.#desk?.close();
-			this.#desk = null;
-		};
+	/** Has the tooth now in front measured in the background. */
+	measure(): void {
+		this.#desk ??= new MeasureDesk((measures) => (this.measures = measures));
+		this.#desk.ask(this.tooth);
 	}
 
-	/** Has the tooth now in front measured. */
-	measure(): void {
-		this.#desk?.ask(this.tooth);
+	/** Measures it now, if nothing has been measured yet. */
+	measureNow(): void {
+		if (this.measures) return;
+		const { mesh, marks } = this.tooth;
+		const measured = measureCrown(mesh, { marks });
+		if (measured.ok) this.measures = measured.value;
+	}
+
+	/** Ends the measuring in the background. */
+	close(): void {
+		this.#desk?.close();
+		this.#desk = null;
 	}
 }
 

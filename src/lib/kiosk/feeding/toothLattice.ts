@@ -11,16 +11,13 @@ const STEPS = 6;
 /** Crown height in the middle, mm, and how far slender crowns are taller than stout ones, so that all look equally heavy. */
 const MIDDLE_HEIGHT_mm = 36;
 const SLENDER_POWER = 0.4;
-const ROOT_SHARE = 0.55;
+const ROOT_SHARE = 0.42;
 
 const AT_CORNER: Readonly<Record<Corner, Position>> = {
 	pierce: { pierce: 1, cut: 0, crush: 0 },
 	cut: { pierce: 0, cut: 1, crush: 0 },
 	crush: { pierce: 0, cut: 0, crush: 1 },
 };
-
-/** Room that every tooth of the triangle fits into at its own size, mm. */
-export const MORPH_BOUNDS = { min: [-20, -28, -20], max: [20, 52, 20] } as const;
 
 /** With a plain root, as the grid wants it. */
 export const rooted = (form: ToothForm): ToothForm => ({
@@ -61,6 +58,20 @@ export class ToothLattice {
 
 	corner(name: Corner): GridTooth {
 		return this.at(AT_CORNER[name]);
+	}
+
+	/** Room that every tooth of the triangle fits into at its own size, mm. */
+	get bounds(): { min: [number, number, number]; max: [number, number, number] } {
+		const teeth = (['pierce', 'cut', 'crush'] as const).map((name) => this.corner(name));
+		let [low, high, out] = [0, 0, 0];
+		for (const { mesh } of teeth)
+			for (let i = 0; i < mesh.positions.length; i += 3) {
+				low = Math.min(low, mesh.positions[i + 1]);
+				high = Math.max(high, mesh.positions[i + 1]);
+				// the view makes room for the box's diagonal: a round tooth needs no more than its side
+				out = Math.max(out, Math.hypot(mesh.positions[i], mesh.positions[i + 2]) / Math.SQRT2);
+			}
+		return { min: [-out, low, -out], max: [out, high, out] };
 	}
 
 	/** The tooth at a place. Teeth of the lattice are made when first needed; `warm` makes them beforehand. */
