@@ -8,6 +8,7 @@ import { fsReader } from '../../../src/lib/server/fsReader';
 import type { BrokenCase } from './brokenContent';
 import { brokenAnimals } from './brokenAnimals';
 import { brokenCrowns } from './brokenCrowns';
+import { brokenFeeding } from './brokenFeeding';
 import { brokenFiles } from './brokenFiles';
 import { brokenKeys } from './brokenKeys';
 import { brokenNumbers } from './brokenNumbers';
@@ -32,6 +33,7 @@ const BROKEN: BrokenCase[] = [
 	...brokenFiles,
 	...brokenWords,
 	...brokenAnimals,
+	...brokenFeeding,
 	...brokenQuiz,
 	...brokenReplacement,
 ];

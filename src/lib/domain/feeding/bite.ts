@@ -165,7 +165,7 @@ function depths(goal_mm: number, tops_mm: readonly number[]): number[] {
 		const thick = (tops_mm[i + 1] ?? goal_mm) - top;
 		return Array.from({ length: 12 }, (_, k) => top + (thick * (k + 1)) / 13);
 	});
-	return [...new Set([...even, ...faces, ...fine])].filter((d) => d <= goal_mm).sort((a, b) => a - b);
+	return [...new Set([...even, ...faces, ...fine].filter((d) => d < goal_mm)), goal_mm].sort((a, b) => a - b);
 }
 
 /** Force that cracks the whole shell, N; Infinity where there is none. */

@@ -64,6 +64,7 @@ function bladeFor(pull: number, t: Thresholds): number {
 		1.5 *
 		((SHARES.thin * t.roundness.pull + SHARES.edge * t.edges.pull) * blade +
 			t.section.pull * smoothstep(SHARES.lensFrom, SHARES.lensTo, blade));
+	if (pull <= 0) return 0;
 	let [low, high] = [0, 1];
 	for (let i = 0; i < 40; i++) {
 		const middle = (low + high) / 2;

@@ -12,7 +12,8 @@ const LEAST_KEEL = 0.004;
 const SAFE = 0.98;
 
 /**
- * A form that can be sculpted (`checkForm` finds no fault) from a crown's traits and its height, mm (0.5 .. 300).
+ * A form that can be sculpted (`checkForm` finds no fault) from a crown's traits and its height, mm (about 2 .. 100 for every
+ * shape, 0.5 .. 300 for some).
  * Traits outside their limits are led to them. Two smooth edges, mesial and distal; no ridges, no root.
  */
 export function formFromTraits(
@@ -21,10 +22,16 @@ export function formFromTraits(
 	{ edges }: Pick<Thresholds, 'edges'>,
 ): ToothForm {
 	const traits = limitTraits(wanted);
-	const [least, most] = FORM_RANGES.crownHeight_mm;
-	const height = Math.min(most, Math.max(least, crownHeight_mm));
-	const length = height / traits.slenderness;
-	const width = length * traits.roundness;
+	const { slenderness, roundness } = traits;
+	// every length within what can be sculpted; where one is not, the whole crown is made as large or small as it goes
+	const [lowest, highest] = FORM_RANGES.crownHeight_mm;
+	const [narrowest] = FORM_RANGES.baseWidth_mm;
+	const [, longest] = FORM_RANGES.baseLength_mm;
+	const least = Math.max(lowest / slenderness, narrowest / roundness) / SAFE;
+	const most = Math.min(highest / slenderness, longest) * SAFE;
+	const height = Math.min(most * slenderness, Math.max(least * slenderness, crownHeight_mm));
+	const length = height / slenderness;
+	const width = length * roundness;
 	const half = width / 2;
 	const prominence = half * edges.fullShare * traits.edges;
 	const bend_deg = Math.min(traits.curve_deg, tightestBend_deg(height, length));
