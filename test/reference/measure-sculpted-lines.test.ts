@@ -55,6 +55,30 @@ describe('ridges and edges of sculpted crowns', () => {
 		expect(m.facets).toEqual([]);
 	});
 
+	// a keel that runs up between two ridges covers the one on its flank: what is seen is not what was made
+	const one: ToothForm['carinae'] = [{ where: 'distal', prominence_mm: 1, from: 0.1 }];
+	it.each<[string, Partial<ToothForm>]>([
+		['27 ridges, two of them on the flanks of one keel', { ridges: ridges({ count: 27 }), carinae: one }],
+		[
+			'14 long and 14 short ridges, two long ones on the flanks of keels',
+			{
+				crownHeight_mm: 8.5,
+				baseLength_mm: 12,
+				baseWidth_mm: 9.5,
+				sections: [{ at: 0, shape: 'oval' }],
+				taper: 'dome',
+				tipRadius_mm: 1.5,
+				ridges: ridges({ count: 28, height_mm: 0.14, from: 0.05, to: 0.85, alternating: true }),
+				carinae: keels.map((keel) => ({ ...keel, prominence_mm: 0.4, from: 0.2 })),
+			},
+		],
+	])('are not counted where an edge may hide a ridge: %s', (_, form) => {
+		const m = measured(form);
+		expect(m.ridgeCount).toBeNull();
+		expect(m.warnings.map(({ code }) => code)).toContain('ridges-beside-edge');
+		expect(m.carinaCount).toBe(form.carinae!.length);
+	});
+
 	it('stand where the form says, labial at 90 degrees', () => {
 		const m = measured({
 			carinae: [

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { centrelineTurning } from '../../../src/lib/domain/measure/centrelineTurning';
+import { centrelineTurning, type NoCentreline } from '../../../src/lib/domain/measure/centrelineTurning';
 import { planeFrame } from '../../../src/lib/domain/mesh/planeFrame';
 import { heightsAlong } from '../../../src/lib/domain/mesh/section';
 import type { TriMesh } from '../../../src/lib/domain/mesh/triMesh';
@@ -7,8 +7,13 @@ import type { Vec3 } from '../../../src/lib/domain/vec3';
 import { ellipticCone } from '../mesh/shapes';
 
 const base = planeFrame([0, 0, 0], [0, 1, 0], [1, 0, 0]);
-const turning = (mesh: TriMesh, apex: Vec3): number | null =>
+const found = (mesh: TriMesh, apex: Vec3): number | NoCentreline =>
 	centrelineTurning(mesh, base, apex, heightsAlong(mesh, base));
+const turning = (mesh: TriMesh, apex: Vec3): number => {
+	const degrees = found(mesh, apex);
+	if (typeof degrees !== 'number') throw new Error(degrees);
+	return degrees;
+};
 
 /** Tapering horn whose axis is an arc of a circle that begins upright. */
 function horn(total_deg: number, length: number, radius: number): { mesh: TriMesh; apex: Vec3 } {
@@ -45,7 +50,7 @@ function horn(total_deg: number, length: number, radius: number): { mesh: TriMes
 describe('centrelineTurning', () => {
 	it.each([10, 30, 60, 75])('of a horn along an arc of %d degrees, within 4 %%', (degrees) => {
 		const { mesh, apex } = horn(degrees, 50, 8);
-		expect(Math.abs(turning(mesh, apex)! / degrees - 1)).toBeLessThan(0.04);
+		expect(Math.abs(turning(mesh, apex) / degrees - 1)).toBeLessThan(0.04);
 	});
 
 	it('of a straight cone is nothing, however it leans', () => {
@@ -53,8 +58,39 @@ describe('centrelineTurning', () => {
 		expect(turning(ellipticCone(8, 5, [20, 40, -6]), [20, 40, -6])).toBeLessThan(0.5);
 	});
 
-	it('is null where the sections have no outline', () => {
+	it('is not told where the middles of the sections jump: two cones side by side, the taller first', () => {
+		const pair = (shift: number, tall: number, rest: number): TriMesh => {
+			const [one, two] = [ellipticCone(6, 6, [0, tall, 0]), ellipticCone(6, 6, [0, rest, 0])];
+			const moved = two.positions.map((value, i) => (i % 3 === 0 ? value + shift : value));
+			const after = one.positions.length / 3;
+			return {
+				positions: Float32Array.from([...one.positions, ...moved]),
+				indices: Uint32Array.from([...one.indices, ...two.indices.map((vertex) => vertex + after)]),
+			};
+		};
+		expect(typeof found(pair(0, 40, 40), [0, 40, 0])).toBe('number');
+		// a ladder of pieces, each beside the one below it
+		const steps = [0, 1, 2, 3].map((k) => {
+			const piece = ellipticCone(6 - k, 6 - k, [0, 60, 0]);
+			const moved = piece.positions.map((value, i) =>
+				i % 3 === 0 ? value + (k % 2) * 14 : i % 3 === 1 ? Math.min(10, value / 4) + k * 10 : value,
+			);
+			return { positions: moved, indices: piece.indices };
+		});
+		const ladder: TriMesh = {
+			positions: Float32Array.from(steps.flatMap(({ positions }) => [...positions])),
+			indices: Uint32Array.from(
+				steps.flatMap(({ indices }, k) => {
+					const after = steps.slice(0, k).reduce((sum, { positions }) => sum + positions.length / 3, 0);
+					return [...indices].map((vertex) => vertex + after);
+				}),
+			),
+		};
+		expect(found(ladder, [0, 40, 0])).toBe('no-line');
+	});
+
+	it('is not told where the sections have no outline', () => {
 		const scrap = { positions: Float32Array.of(0, 0, 0, 1, 0, 0, 0, 9, 0), indices: Uint32Array.of(0, 1, 2) };
-		expect(turning(scrap, [0, 9, 0])).toBeNull();
+		expect(found(scrap, [0, 9, 0])).toBe('few-sections');
 	});
 });

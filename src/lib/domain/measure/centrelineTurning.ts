@@ -11,9 +11,17 @@ const ROUNDS = 3;
 const DEGREE = 4;
 /** first and last part of the line, by which its ends are judged */
 const PART = 0.3;
+/** More turning than this is no tooth's: the middles of the sections jump (a half circle; the most coiled of snakes' fangs and
+ * tusk-like teeth stay below it: common practice, no source). */
+const MOST_DEG = 180;
+/** Farthest that the middles may lie from a smooth curve, root mean square over its length. */
+const MOST_OFF = 0.02;
+
+/** Why there is no turning: too few sections, or middles that make no line. */
+export type NoCentreline = 'few-sections' | 'no-line';
 
 /**
- * Total turning of the crown's centreline from base to apex, degrees; null when too few sections have an outline.
+ * Total turning of the crown's centreline from base to apex, degrees; else why there is none.
  *
  * The centres of sections parallel to the base give a first line. Then every section is cut anew across the line itself,
  * because the middle of an oblique cut lies beside the axis of a tapering body. The turning is the sum of
@@ -24,7 +32,7 @@ export function centrelineTurning(
 	base: PlaneFrame,
 	apex: Vec3,
 	heights: Float64Array,
-): number | null {
+): number | NoCentreline {
 	const height = vec3.dot(vec3.subtract(apex, base.origin), base.normal);
 	let centres: Vec3[] = [];
 	for (const at of STATIONS) {
@@ -32,7 +40,7 @@ export function centrelineTurning(
 		const centre = centreOf(section(mesh, base, at * height, heights), plane, base, 0);
 		if (centre) centres.push(centre);
 	}
-	if (centres.length < FEWEST) return null;
+	if (centres.length < FEWEST) return 'few-sections';
 	let curve = smoothCurve(centres);
 	for (let round = 0; round < ROUNDS; round++) {
 		const next: Vec3[] = [];
@@ -62,7 +70,8 @@ export function centrelineTurning(
 	// below the first section and above the last the line turns on as it does next to them
 	const below = vec3.dot(vec3.subtract(centres[0], base.origin), base.normal) / (length * PART);
 	const above = vec3.distance(centres[centres.length - 1], apex) / (length * PART);
-	return ((total + early * below + late * above) * 180) / Math.PI;
+	const turning = ((total + early * below + late * above) * 180) / Math.PI;
+	return turning <= MOST_DEG && curve.off <= MOST_OFF * length ? turning : 'no-line';
 }
 
 /**
@@ -95,6 +104,8 @@ function centreOf(loops: Section, plane: PlaneFrame, base: PlaneFrame, floor: nu
 interface SmoothCurve {
 	/** arc length of each point from the first */
 	at: Float64Array;
+	/** root mean square distance of the points from it */
+	off: number;
 	/** unit direction at an arc length */
 	direction(s: number): Vec3;
 }
@@ -110,6 +121,10 @@ function smoothCurve(points: Vec3[]): SmoothCurve {
 			Float64Array.from(points, (p) => p[k]),
 		),
 	);
+	const value = (c: Float64Array, s: number): number => c.reduceRight((sum, factor) => sum * s + factor, 0);
+	const squares = points.map(
+		(p, i) => (p[0] - value(x, t[i])) ** 2 + (p[1] - value(y, t[i])) ** 2 + (p[2] - value(z, t[i])) ** 2,
+	);
 	const slope = (c: Float64Array, s: number): number => {
 		let sum = 0;
 		for (let k = DEGREE; k > 0; k--) sum = sum * s + k * c[k];
@@ -117,6 +132,7 @@ function smoothCurve(points: Vec3[]): SmoothCurve {
 	};
 	return {
 		at,
+		off: Math.sqrt(squares.reduce((a, b) => a + b) / squares.length),
 		direction(s) {
 			const d: Vec3 = [slope(x, s / length), slope(y, s / length), slope(z, s / length)];
 			return vec3.norm(d) > 0 ? vec3.normalise(d) : [0, 1, 0];

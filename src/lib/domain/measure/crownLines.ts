@@ -66,6 +66,11 @@ const AGAIN = 1.35;
 const ROUGH_UP_TO = 0.55;
 /** A crest nearer than this to a facet, over the crown's height, is its border. */
 const FACET_BORDER = 0.02;
+/** So few ridges may be edges where triangles are tilted by more than this, degrees. */
+const MOST_LONE = 4;
+const ROUGH_TILT_DEG = 0.6;
+/** Share of the levels, at most, that may cross a hole: a straight line over it has corners that no tooth has. */
+const MOST_OPEN = 0.4;
 /** Fewest levels with an outline. */
 const FEWEST_LEVELS = 70;
 
@@ -74,7 +79,7 @@ const FEWEST_LEVELS = 70;
  * and told apart (sortLines.ts). Convex sections have no ridges, whatever their kind, for they have no hollows.
  */
 export function crownLines(
-	{ at, outlines }: OutlineStack,
+	{ at, outlines, open }: OutlineStack,
 	options: LineOptions,
 ): FoundLines & { tilt_deg: number } {
 	const level = Math.round(((0.5 - LOWEST) / (HIGHEST - LOWEST)) * (LEVELS - 1));
@@ -84,6 +89,12 @@ export function crownLines(
 		return untold(
 			'ridges-not-resolved',
 			`The mesh is too coarse for ridges and edges: ${middle?.points ?? 0} points round the mid-crown section, ${LINE_LIMITS.outlinePoints} are needed.`,
+		);
+	}
+	if (open > MOST_OPEN * present) {
+		return untold(
+			'lines-across-holes',
+			'Most sections cross a hole in the mesh, where lines would be made up: ridges and edges are not counted.',
 		);
 	}
 	const raw = outlines.map((outline) => outline?.logRadius ?? null);
@@ -116,9 +127,23 @@ export function crownLines(
 		const { noise, ...found } = look(sigma);
 		const clear = noise * LINE_LIMITS.hollowOverNoise <= LINE_LIMITS.hollow_deg * 1.5;
 		if (clear || sigma === smoothings[smoothings.length - 1])
-			return { ...withoutLobes(agreed(found, look(sigma * AGAIN)), even[level]), tilt_deg };
+			return {
+				...withoutLobes(onRoughSurface(agreed(found, look(sigma * AGAIN)), tilt_deg), even[level]),
+				tilt_deg,
+			};
 	}
 	throw new RangeError('no smoothing to look with');
+}
+
+/** On a rough surface a few ridges without an edge may be edges with teeth, which are rough themselves. */
+function onRoughSurface(found: FoundLines, tilt_deg: number): FoundLines {
+	const { ridgeCount, carinaCount } = found;
+	if (!ridgeCount || carinaCount !== 0 || ridgeCount > MOST_LONE || tilt_deg < ROUGH_TILT_DEG) return found;
+	const warning = {
+		code: 'ridges-edges-alike',
+		message: 'On this rough surface the few raised lines may be ridges or toothed edges: none are counted.',
+	};
+	return { ...found, ridgeCount: null, carinaCount: null, warnings: [...found.warnings, warning] };
 }
 
 /** A section with many lobes but no hollows may have low ridges. */
@@ -137,6 +162,11 @@ function agreed(first: FoundLines, second: FoundLines): FoundLines {
 		first.ridgeCount === null || second.ridgeCount === null || first.ridgeCount === second.ridgeCount;
 	const edges =
 		first.carinaCount === null || second.carinaCount === null || first.carinaCount === second.carinaCount;
+	const hidden = second.warnings.find(({ code }) => code === 'ridges-beside-edge');
+	if (hidden && first.ridgeCount !== null) {
+		const carinaCount = edges ? first.carinaCount : null;
+		return { ...first, ridgeCount: null, carinaCount, warnings: [...first.warnings, hidden] };
+	}
 	if (ridges && edges) return first;
 	const warning = {
 		code: 'lines-unsure',

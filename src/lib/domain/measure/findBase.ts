@@ -45,13 +45,15 @@ interface Flatness {
 	flat: number;
 	/** squared cosine of the angle within which its triangles face along it */
 	cos2Facing: number;
+	/** least variance of the surface along its normal, over that along the longest axis */
+	variance: number;
 	/** share of the longest extent within which its triangles are looked for at first */
 	within: number;
 }
 /** 20 degrees: noise tilts small triangles */
-const CLEAN: Flatness = { flat: 0.004, cos2Facing: 0.883, within: 0.02 };
-/** 60 degrees */
-const ROUGH: Flatness = { flat: 0.03, cos2Facing: 0.25, within: 0.06 };
+const CLEAN: Flatness = { flat: 0.004, cos2Facing: 0.883, within: 0.02, variance: 0 };
+/** 60 degrees; the gently bulging side of a long piece is no break, a crown a third as high as wide still stands on one */
+const ROUGH: Flatness = { flat: 0.03, cos2Facing: 0.25, within: 0.06, variance: 0.1 };
 /** triangles that are enough to find the end of the piece; its plane is then fitted to all of them */
 const ENOUGH_TRIANGLES = 8_000;
 /** at most this many directions are tried */
@@ -140,7 +142,7 @@ function flatten(points: ArrayLike<number>, { origin: o, u, v }: PlaneFrame): Fl
 }
 
 function judge(
-	{ mesh, axes }: Scene,
+	{ mesh, axes, variance: leastVariance }: Scene,
 	points: Float64Array,
 	point: Vec3,
 	inward: Vec3,
@@ -151,7 +153,7 @@ function judge(
 	const area = Math.abs(polygonArea(outline));
 	const share = area / shadowArea(mesh, frame);
 	const variance = varianceAlong(axes, frame.normal);
-	if (!(share > LEAST_SHARE)) return null;
+	if (!(share > LEAST_SHARE) || variance < leastVariance * axes.variances[0]) return null;
 	// across the piece's length, or under most of it: a facet on the side of a rooted tooth is neither
 	if (variance < LEAST_VARIANCE * axes.variances[0] && share < MOST_OF_IT) return null;
 	return { frame, outline, kind, score: area ** 1.5 * variance, share };

@@ -163,8 +163,13 @@ export function measureCrown(
 	const tall = height >= LEAST_SLENDER * cbl;
 	const curvature = tall ? centrelineTurning(welded, frame, apex, heights) : null;
 	if (!tall) warn('too-low-for-curvature', 'The crown is too low for its length to tell a centreline.');
-	else if (curvature === null)
+	else if (curvature === 'few-sections')
 		warn('no-centreline', 'Too few sections for a centreline: its curvature is left out.');
+	else if (curvature === 'no-line')
+		warn(
+			'no-centreline',
+			'The middles of the sections make no smooth line from base to apex: its curvature is left out.',
+		);
 	return ok({
 		triangles: welded.indices.length / 3,
 		vertices: welded.positions.length / 3,
@@ -187,7 +192,7 @@ export function measureCrown(
 		crownAngle_deg: crownAngle(cbl, al, ch),
 		apexAngle_deg: apexAngle(cbl, al, ch),
 		tipRadius_mm: tip,
-		curvature_deg: curvature,
+		curvature_deg: typeof curvature === 'number' ? curvature : null,
 		ridgeCount: lines.ridgeCount,
 		ridges: lines.ridges,
 		carinaCount: lines.carinaCount,

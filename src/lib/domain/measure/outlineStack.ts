@@ -8,6 +8,8 @@ export interface OutlineStack {
 	at: Float64Array;
 	/** null where the section has none */
 	outlines: (PolarOutline | null)[];
+	/** sections that cross a hole in the mesh and were closed by a straight line */
+	open: number;
 }
 
 /** Heights that are looked at, fractions of axial height: the base's rim and the tip's cap are neither. */
@@ -31,13 +33,15 @@ export function outlineStack(
 	const low = (LOWEST - 1e-6) * height_mm;
 	const tall = ((HIGHEST - LOWEST + 2e-6) * height_mm) / BANDS;
 	const bands = bandsOf(mesh.indices, heights, low, tall);
+	let open = 0;
 	const outlines = Array.from(at, (fraction) => {
 		const band = Math.min(BANDS - 1, Math.floor((fraction * height_mm - low) / tall));
 		const part: TriMesh = { positions: mesh.positions, indices: bands[band] };
 		const [loop] = section(part, frame, fraction * height_mm, heights);
+		if (loop && !loop.closed) open++;
 		return loop ? polarOutline(loop.points) : null;
 	});
-	return { at, outlines };
+	return { at, outlines, open };
 }
 
 /** Corners of the triangles that reach into each band. */

@@ -53,6 +53,10 @@ export const SHARP_LIMITS = {
 	overNeighbours: 1.25,
 	/** a gap in a row of ridges, over the usual one, that has room for just one more */
 	oneMissing: [1.6, 2.5],
+	/** distance from an edge to the next ridge, over the usual one, that may hide a ridge on the edge's flank */
+	hidden: [1.2, 2.7],
+	/** an edge in the place of a ridge is this much prouder than ridges are */
+	prouder: 2,
 	/** or stands closer between two of them than this share of their distance */
 	squeezed: 0.72,
 } as const;
@@ -132,6 +136,12 @@ export function sortLines(
 		(line) => line.share < LINE_LIMITS.prominence && line.share > FAINT && line.middle,
 	);
 	const { count, fading } = countAtMiddle(ridges);
+	// an edge that stands in a row of ridges as one of them, hardly prouder; or few lines where edges are in doubt
+	// with several edges, one or two ridges are no row to tell a hidden one by
+	const lone = count > 0 && count < SHARP_LIMITS.fewRidges && carinae.length >= SHARP_LIMITS.fewRidges;
+	const swapped = inRow(ridges, carinae) || lone || (edgesUnclear && count > 0);
+	const onCorners = cornered && ridges.length >= SHARP_LIMITS.fewRidges;
+	edgesUnclear ||= inRow(ridges, carinae) || onCorners;
 	const doubts: [boolean, string, string][] = [
 		[
 			unclear || mixed,
@@ -139,7 +149,7 @@ export function sortLines(
 			'Some raised lines may be ridges or sharp edges: ridges are not counted.',
 		],
 		[
-			cornered && ridges.length >= SHARP_LIMITS.fewRidges,
+			onCorners,
 			'ridges-on-corners',
 			'Ridges and the corners of a three-edged section run into one another: ridges are not counted.',
 		],
@@ -157,6 +167,16 @@ export function sortLines(
 			tooClose(ridges, points),
 			'ridges-not-resolved',
 			'The ridges stand closer than the mesh can tell: they are not counted.',
+		],
+		[
+			hidesRidge(ridges, carinae),
+			'ridges-beside-edge',
+			'A ridge may run into a sharp edge beside it and be hidden there: ridges are not counted.',
+		],
+		[
+			swapped,
+			'ridges-edges-alike',
+			'Some raised lines may be ridges or sharp edges: ridges are not counted.',
 		],
 		[
 			isGapped(ridges, carinae),
@@ -201,6 +221,44 @@ function isGapped(ridges: readonly Judged[], edges: readonly Judged[]): boolean 
 			gap <= most * usual &&
 			!edges.some((edge) => (edge.direction - at[i] + 360) % 360 < gap),
 	);
+}
+
+/** Distances of an edge to the next ridges before and after it, over the usual distance from ridge to ridge on that side. */
+function besideEdge(ridges: readonly Judged[], edge: Judged): [number, number] | null {
+	const at = ridges.flatMap((line) => (line.middle ? [line.middle.direction] : [])).sort((a, b) => a - b);
+	if (at.length < SHARP_LIMITS.fewRidges) return null;
+	const here = edge.middle?.direction ?? edge.direction;
+	const onwards = at.map((direction) => (direction - here + 360) % 360).sort((a, b) => a - b);
+	const back = onwards.map((gap) => 360 - gap).reverse();
+	// the narrower of two: one of them may lead over a bare side or over another edge
+	const usual = (gaps: readonly number[]): number => Math.min(gaps[1] - gaps[0], gaps[2] - gaps[1]);
+	return [back[0] / usual(back), onwards[0] / usual(onwards)];
+}
+
+/**
+ * Whether an edge stands so that a ridge may have run into its flank: at its own place in the row it has left a gap
+ * too wide for none and too narrow for a bare band.
+ */
+function hidesRidge(ridges: readonly Judged[], edges: readonly Judged[]): boolean {
+	const [least, most] = SHARP_LIMITS.hidden;
+	return edges.some((edge) => {
+		const gaps = besideEdge(ridges, edge);
+		if (!gaps) return false;
+		const [a, b] = gaps;
+		if (gaps.some((gap) => gap >= least && gap <= most)) return true;
+		return a + b >= 1.7 && a + b <= 2.3 && Math.abs(a - b) > 0.3;
+	});
+}
+
+/** Whether an edge stands in a row of ridges at the place of one, and is not much prouder than they are. */
+function inRow(ridges: readonly Judged[], edges: readonly Judged[]): boolean {
+	const there = ridges.flatMap((line) => (line.middle ? [line.middle.share] : []));
+	const usual = median(there);
+	return edges.some((edge) => {
+		const gaps = besideEdge(ridges, edge);
+		if (!gaps || !edge.middle || edge.middle.share >= SHARP_LIMITS.prouder * usual) return false;
+		return gaps.some((gap) => gap > 0.8 && gap < 1.25);
+	});
 }
 
 /** Whether ridges at mid-crown have fewer points of the outline from one to the next than it takes to tell them apart. */
