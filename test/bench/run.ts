@@ -4,6 +4,7 @@ import path from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { chromium, type Browser, type Page } from '@playwright/test';
 import { ROOT } from '../../src/scripts/setup.mjs';
+import { benchFeeding } from './feeding';
 import { NAIVE_PAGE } from './naivePage';
 import { benchScan } from './scan';
 import { serve, type Served } from './server';
@@ -287,6 +288,10 @@ async function benchStart(dataDir: string) {
 }
 
 async function main() {
+	if (wanted.length > 0 && wanted.every((part) => part === 'feeding')) {
+		const { rows: found, tables } = await benchFeeding();
+		return print([...found], tables);
+	}
 	const dataDir = await mkdtemp(path.join(os.tmpdir(), 'tooth-table-data-'));
 	const served = await serve({ contentDir: CONTENT, port: 4396, dataDir });
 	const browser = await launch();
@@ -310,9 +315,15 @@ async function main() {
 		await served.stop();
 		await rm(dataDir, { recursive: true, force: true });
 	}
+	const feeding = asked('feeding') ? await benchFeeding() : null;
+	print([...rows, ...(feeding?.rows ?? [])], feeding?.tables);
+}
+
+function print(lines: typeof rows, tables?: string) {
 	process.stdout.write('\n| what | measured | goal | beside it |\n|---|---|---|---|\n');
-	for (const row of rows)
+	for (const row of lines)
 		process.stdout.write(`| ${row.what} | ${row.measured} | ${row.goal} | ${row.beside} |\n`);
+	if (tables) process.stdout.write(`\n${tables}\n`);
 }
 
 await main();

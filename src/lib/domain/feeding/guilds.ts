@@ -47,6 +47,11 @@ const EXPECTED: Readonly<Record<PlaceTrait, [number, number]>> = {
 	ridges: [10, 12],
 	size: [25, 0.8],
 };
+/**
+ * Share of belief that is spread evenly over all guilds, since form and last meals can disagree (Holwerda et al. 2023,
+ * doi:10.1038/s41598-023-42369-7, on wear of mosasaurs' teeth); how much is ours.
+ */
+const DOUBT = 0.1;
 /** No single trait rules a guild out. */
 const LEAST_FIT = 0.01;
 
@@ -69,7 +74,10 @@ export function rankGuilds(evidence: Evidence, guilds: readonly GuildBands[]): G
 	});
 	const sum = scored.reduce((total, { score }) => total + score, 0);
 	return scored
-		.map(({ id, fits, score }) => ({ id, fits, probability: sum > 0 ? score / sum : 1 / scored.length }))
+		.map(({ id, fits, score }) => {
+			const even = 1 / scored.length;
+			return { id, fits, probability: DOUBT * even + (1 - DOUBT) * (sum > 0 ? score / sum : even) };
+		})
 		.sort((a, b) => b.probability - a.probability);
 }
 
