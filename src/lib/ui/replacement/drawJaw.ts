@@ -1,0 +1,168 @@
+import { phaseColour, phasePattern, phaseThird } from './phasePaint';
+import { MOST_WORN, toothStage } from './toothStage';
+
+export interface JawPicture {
+	width: number;
+	height: number;
+	/** phase of each position from the front, 0 .. 1 */
+	phases: readonly number[];
+	/** every how many positions the eye follows; the others are dimmed */
+	follow: number;
+	colours: { bone: string; gum: string; seam: string; chalk: string; felt: string };
+	font: string;
+}
+
+/** How far a loose crown leans, radians. */
+const LEAN = 0.16;
+
+/** A crown that points down, in a box 1 wide and 1 high, its gum line on top; it leans to the back. */
+function crownPath(width: number, height: number, worn: number): Path2D {
+	const path = new Path2D();
+	const half = width / 2;
+	const tip = width * 0.16;
+	path.moveTo(-half, 0);
+	path.bezierCurveTo(-half, height * 0.45, tip - half * 0.5, height * 0.85, tip, height);
+	path.bezierCurveTo(tip + half * 0.35, height * 0.75, half, height * 0.4, half, 0);
+	path.closePath();
+	if (!(worn > 0)) return path;
+	// a blunt end: the tip beyond the wear is left out by clipping the outline at its height
+	const cut = new Path2D();
+	const kept = height * (1 - worn);
+	const share = 1 - worn;
+	const left = -half + (tip - half * 0.28 + half) * share ** 2.2;
+	const right = half - (half - tip) * share ** 2.4;
+	cut.moveTo(-half, 0);
+	cut.bezierCurveTo(-half, kept * 0.5, left - half * 0.1, kept * 0.8, left, kept);
+	cut.lineTo(right, kept * 0.96);
+	cut.bezierCurveTo(right + half * 0.2, kept * 0.7, half, kept * 0.4, half, 0);
+	cut.closePath();
+	return cut;
+}
+
+/** Colour, then pattern, then outline. */
+function paint(pen: CanvasRenderingContext2D, path: Path2D, phase: number, outline: string): void {
+	pen.fillStyle = phaseColour(phase);
+	pen.fill(path);
+	const pattern = phasePattern(pen, phaseThird(phase));
+	if (pattern) {
+		pen.fillStyle = pattern;
+		pen.fill(path);
+	}
+	pen.lineWidth = 1.5;
+	pen.strokeStyle = outline;
+	pen.stroke(path);
+}
+
+/**
+ * A row of upper teeth cut open along the jaw, the front on the left: crowns below the gum line, roots and the next
+ * crowns in the bone, shed crowns falling. All sizes in CSS px.
+ */
+export function drawJaw(pen: CanvasRenderingContext2D, picture: JawPicture): void {
+	const { width, height, phases, follow, colours } = picture;
+	const count = phases.length;
+	const margin = width * 0.015;
+	const pitch = (width - 2 * margin) / count;
+	const toothWidth = Math.min(pitch * 0.72, height * 0.2);
+	const crown = Math.min(height * 0.36, toothWidth * 2.6);
+	const gum = Math.min(height * 0.47, crown * 1.3 + 8);
+	const floor = height - 26;
+
+	pen.clearRect(0, 0, width, height);
+	const bone = pen.createLinearGradient(0, 0, 0, gum);
+	bone.addColorStop(0, colours.felt);
+	bone.addColorStop(0.35, colours.seam);
+	bone.addColorStop(1, colours.gum);
+	pen.fillStyle = bone;
+	pen.beginPath();
+	pen.roundRect(0, Math.max(0, gum - crown * 1.35), width, Math.min(gum, crown * 1.35), [26, 26, 10, 10]);
+	pen.fill();
+
+	const tips: [number, number][] = [];
+	for (let i = 0; i < count; i += 1) {
+		const phase = phases[i];
+		const tooth = toothStage(phase);
+		const followed = i % follow === 0;
+		const centre = margin + pitch * (i + 0.5);
+		pen.save();
+		pen.translate(centre, gum);
+		pen.globalAlpha = followed ? 1 : 0.38;
+
+		// the socket, the root in it, then the next crown
+		pen.fillStyle = 'rgb(20 12 8 / 0.55)';
+		pen.beginPath();
+		pen.roundRect(-toothWidth * 0.58, -crown * 1.2, toothWidth * 1.16, crown * 1.2, toothWidth * 0.5);
+		pen.fill();
+		if (tooth.root > 0.02) {
+			const root = crown * tooth.root;
+			pen.fillStyle = '#b79c76';
+			pen.beginPath();
+			pen.moveTo(-toothWidth * 0.5, 0);
+			pen.bezierCurveTo(-toothWidth * 0.54, -root * 0.6, -toothWidth * 0.4, -root, 0, -root);
+			pen.bezierCurveTo(toothWidth * 0.4, -root, toothWidth * 0.54, -root * 0.6, toothWidth * 0.5, 0);
+			pen.fill();
+		}
+		if (tooth.next > 0.03) {
+			const size = tooth.next;
+			pen.save();
+			pen.translate(toothWidth * 0.06, -crown * tooth.nextDepth * 0.55 - crown * size * 0.62);
+			paint(pen, crownPath(toothWidth * 0.86 * size, crown * size * 0.7, 0), 0, colours.felt);
+			pen.restore();
+		}
+		if (tooth.falling !== null) {
+			const fall = tooth.falling;
+			pen.save();
+			pen.globalAlpha *= 1 - fall ** 4;
+			pen.translate(toothWidth * 0.3 * fall, (floor - gum - crown * 0.6) * fall ** 2);
+			pen.rotate(LEAN * (1 - fall) + fall * 1.3);
+			paint(pen, crownPath(toothWidth, crown, MOST_WORN), phase, colours.felt);
+			pen.restore();
+		}
+		if (tooth.crown > 0.02) {
+			// erupting: the crown slides out from behind the gum
+			pen.save();
+			pen.beginPath();
+			pen.rect(-pitch, 0, 2 * pitch, height);
+			pen.clip();
+			pen.rotate(LEAN * tooth.leans);
+			pen.translate(0, -crown * (1 - tooth.crown));
+			paint(pen, crownPath(toothWidth, crown, tooth.worn), phase, colours.felt);
+			pen.restore();
+		}
+		const drop = crown * tooth.crown * (1 - tooth.worn);
+		if (followed) tips.push([centre + toothWidth * 0.16, gum + drop]);
+		pen.restore();
+	}
+
+	// the gum over the roots' necks
+	pen.strokeStyle = colours.gum;
+	pen.lineWidth = 7;
+	pen.lineCap = 'round';
+	pen.beginPath();
+	pen.moveTo(4, gum);
+	pen.lineTo(width - 4, gum);
+	pen.stroke();
+
+	// what the eye follows: a thread along the tips
+	pen.strokeStyle = colours.bone;
+	pen.fillStyle = colours.bone;
+	pen.lineWidth = 2.5;
+	pen.setLineDash([7, 6]);
+	pen.beginPath();
+	tips.forEach(([x, y], index) => (index ? pen.lineTo(x, y + 12) : pen.moveTo(x, y + 12)));
+	pen.stroke();
+	pen.setLineDash([]);
+	for (const [x, y] of tips) {
+		pen.beginPath();
+		pen.arc(x, y + 12, 4.5, 0, 2 * Math.PI);
+		pen.fill();
+	}
+
+	pen.font = picture.font;
+	pen.textAlign = 'center';
+	pen.textBaseline = 'alphabetic';
+	for (let i = 0; i < count; i += 1) {
+		pen.fillStyle = i % follow === 0 ? colours.bone : colours.chalk;
+		if (pitch < 26 && i % 2) continue;
+		pen.fillText(String(i + 1), margin + pitch * (i + 0.5), height - 5);
+	}
+}

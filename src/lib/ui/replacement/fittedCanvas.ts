@@ -1,0 +1,17 @@
+/** Gives a canvas as many pixels as its place has, and its pen in CSS px; null while it has no place. */
+export function fittedCanvas(
+	canvas: HTMLCanvasElement,
+	width: number,
+	height: number,
+): CanvasRenderingContext2D | null {
+	if (!(width > 0 && height > 0)) return null;
+	const ratio = Math.min(2, devicePixelRatio || 1);
+	const [across, down] = [Math.round(width * ratio), Math.round(height * ratio)];
+	if (canvas.width !== across || canvas.height !== down) {
+		canvas.width = across;
+		canvas.height = down;
+	}
+	const pen = canvas.getContext('2d');
+	pen?.setTransform(ratio, 0, 0, ratio, 0, 0);
+	return pen;
+}

@@ -1,0 +1,7 @@
+/** A hand laid flat as a measure beside small things; our own outline, 100 x 180 units for 100 x 180 mm. */
+export const HAND_LENGTH_MM = 180;
+export const HAND_WIDTH_MM = 100;
+export const HAND_PATH =
+	'M34 180 C30 158 24 146 18 132 C12 119 4 108 1 98 C-1 91 6 86 12 91 C19 97 24 108 31 112 C33 92 26 62 25 40 ' +
+	'C24 30 37 28 39 39 C41 54 44 74 47 84 C48 64 45 36 46 14 C47 4 60 4 61 15 C62 38 60 62 61 83 C65 64 67 42 70 24 ' +
+	'C72 15 84 17 83 27 C81 48 76 72 75 90 C79 77 83 62 88 52 C92 44 101 48 99 57 C95 76 90 98 88 116 C87 136 82 152 80 180 Z';
