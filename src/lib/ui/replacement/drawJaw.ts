@@ -62,10 +62,10 @@ export function drawJaw(pen: CanvasRenderingContext2D, picture: JawPicture): voi
 	const count = phases.length;
 	const margin = width * 0.015;
 	const pitch = (width - 2 * margin) / count;
-	const toothWidth = Math.min(pitch * 0.72, height * 0.2);
-	const crown = Math.min(height * 0.36, toothWidth * 2.6);
-	const gum = Math.min(height * 0.47, crown * 1.3 + 8);
-	const floor = height - 26;
+	const toothWidth = Math.min(pitch * 0.76, height * 0.2);
+	const crown = Math.min(height * 0.33, toothWidth * 4);
+	const gum = crown * 1.42 + 8;
+	const floor = height - 30;
 
 	pen.clearRect(0, 0, width, height);
 	const bone = pen.createLinearGradient(0, 0, 0, gum);
@@ -74,8 +74,12 @@ export function drawJaw(pen: CanvasRenderingContext2D, picture: JawPicture): voi
 	bone.addColorStop(1, colours.gum);
 	pen.fillStyle = bone;
 	pen.beginPath();
-	pen.roundRect(0, Math.max(0, gum - crown * 1.35), width, Math.min(gum, crown * 1.35), [26, 26, 10, 10]);
+	pen.roundRect(0, 0, width, gum, [26, 26, 10, 10]);
 	pen.fill();
+
+	// the ground that shed crowns fall to
+	pen.fillStyle = colours.seam;
+	pen.fillRect(0, floor, width, 2);
 
 	const tips: [number, number][] = [];
 	for (let i = 0; i < count; i += 1) {
@@ -112,7 +116,7 @@ export function drawJaw(pen: CanvasRenderingContext2D, picture: JawPicture): voi
 			const fall = tooth.falling;
 			pen.save();
 			pen.globalAlpha *= 1 - fall ** 4;
-			pen.translate(toothWidth * 0.3 * fall, (floor - gum - crown * 0.6) * fall ** 2);
+			pen.translate(toothWidth * 0.3 * fall, (floor - gum - toothWidth * 0.5) * fall ** 2);
 			pen.rotate(LEAN * (1 - fall) + fall * 1.3);
 			paint(pen, crownPath(toothWidth, crown, MOST_WORN), phase, colours.felt);
 			pen.restore();

@@ -82,8 +82,8 @@ export function lifeShape(arrangement: Arrangement, u: number, cut: boolean): Me
 	parts.push({
 		id: 'jaw',
 		mesh: jaw,
-		opacity: cut ? 0.5 : 0.3,
-		tint: { rgb: [156, 90, 74], share: 0.75 },
+		opacity: cut ? 0.9 : 0.3,
+		tint: { rgb: [196, 116, 98], share: 0.8 },
 	});
 	return {
 		parts,

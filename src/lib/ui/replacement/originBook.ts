@@ -3,17 +3,9 @@ import type { ScreenText } from '../../kiosk/text.svelte';
 import type { OriginBook } from './numberOrigin';
 
 /** The works that each kind of number rests on, by the ids of content/sources.yaml. */
-const RESTS_ON: Readonly<Record<string, readonly string[]>> = {
-	'jaw-period': [],
-	'wave-length': [],
-	scheme: [],
-	'off-axis': [],
-	'diary-period': [],
-	'diary-width': [],
-	heap: [],
-	count: [],
-	'count-slowing': [],
-	drawer: [],
+const RESTS_ON: Readonly<Partial<Record<string, readonly string[]>>> = {
+	'wave-length': ['demar-1972', 'osborn-1974'],
+	scheme: ['poole-1961'],
 };
 
 /** Where the room's own numbers come from: words under `repl_how_<name>`, works from the exhibit's list. */

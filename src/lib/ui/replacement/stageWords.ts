@@ -1,25 +1,39 @@
-import type { ScreenText } from '../../kiosk/text.svelte';
+import type { ArrangementView, StageView } from '../../content/replacement/view';
 import type { Arrangement } from '../../domain/replacement/lifeForm';
 import type { LifeStageName } from '../../domain/replacement/lifeStage';
+import type { ScreenText } from '../../kiosk/text.svelte';
 
 export type StageId = LifeStageName | 'shed';
 
-/** The gallery's words for a tooth's life. */
-export interface StageWords {
-	name(stage: StageId): string;
-	/** one sentence */
-	caption(stage: StageId, arrangement: Arrangement): string;
-	arrangement(id: Arrangement): { name: string; short: string };
+export interface Said {
+	name: string;
+	line: string;
+	/** language of the words */
+	lang: string;
 }
 
-/** The words as they stand under `repl_stage_...` and `repl_kind_...`; a caption may differ by arrangement. */
-export function stageWords(text: ScreenText): StageWords {
+/** The gallery's words for a tooth's life. */
+export interface StageWords {
+	stage(id: StageId): Said;
+	arrangement(id: Arrangement): Said;
+}
+
+/** Words of the curators' tables; the moment of falling has words of the screen's own. */
+export function stageWords(
+	text: ScreenText,
+	tables: { stages: readonly StageView[]; arrangements: readonly ArrangementView[] },
+): StageWords {
+	const said = (entries: readonly (StageView | ArrangementView)[], id: string): Said => {
+		const entry = entries.find((one) => one.id === id);
+		return entry
+			? { name: entry.name, line: entry.line, lang: entry.textLang }
+			: { name: id, line: '', lang: text.lang };
+	};
 	return {
-		name: (stage) => text.say(`repl_stage_${stage}`),
-		caption: (stage, arrangement) => {
-			const own = `repl_stage_${stage}_${arrangement}`;
-			return text.say(text.has(own) ? own : `repl_stage_${stage}_says`);
-		},
-		arrangement: (id) => ({ name: text.say(`repl_kind_${id}`), short: text.say(`repl_kind_${id}_short`) }),
+		stage: (id) =>
+			id === 'shed'
+				? { name: text.say('repl_stage_shed'), line: text.say('repl_stage_shed_says'), lang: text.lang }
+				: said(tables.stages, id),
+		arrangement: (id) => said(tables.arrangements, id),
 	};
 }
