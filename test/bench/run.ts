@@ -7,6 +7,7 @@ import { ROOT } from '../../src/scripts/setup.mjs';
 import { benchFeeding } from './feeding';
 import { NAIVE_PAGE } from './naivePage';
 import { benchScan } from './scan';
+import { scrubJaw } from './scrubJaw';
 import { serve, type Served } from './server';
 
 const CONTENT = path.join(ROOT, 'content');
@@ -306,6 +307,7 @@ async function main() {
 		if (asked('cold')) await benchColdStart(served, browser);
 		if (asked('drag')) await benchDrag(served, browser);
 		if (asked('rooms')) await benchRooms(served, browser);
+		if (asked('replacement')) rows.push(...(await scrubJaw(served, browser)));
 		await served.stop();
 		if (asked('start')) await benchStart(dataDir);
 		if (asked('edit')) await benchEdit(browser);

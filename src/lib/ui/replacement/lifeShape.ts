@@ -10,11 +10,15 @@ function placed(tilt_deg: number, [x, y, z]: readonly [number, number, number]):
 	return [1, 0, 0, 0, 0, c, s, 0, 0, -s, c, 0, x, y, z, 1];
 }
 
+/** How deep the jaw is, mm: a long root fits, and a crown that is about to erupt. */
+const depthOf = ({ rootLength_mm: root, crownHeight_mm: crown }: LifeForm): number =>
+	Math.max(root * 1.2, crown * 1.08 + root * 0.45);
+
 /** The room that a whole life takes, mm: all moments are drawn at one scale. */
 function lifeBounds(form: LifeForm): MeshShape['bounds'] {
 	const deepest = Math.min(...form.path.map(({ z_mm }) => z_mm)) - form.halfWidth_mm;
 	return {
-		min: [-form.halfLength_mm * JAW_LONG, -form.rootLength_mm * 1.08, deepest],
+		min: [-form.halfLength_mm * JAW_LONG, -depthOf(form), deepest],
 		max: [form.halfLength_mm * JAW_LONG, form.crownHeight_mm * 1.12, form.halfWidth_mm * 2.1],
 	};
 }
@@ -26,7 +30,7 @@ const JAW_LONG = 1.45;
 function jawPiece(form: LifeForm, from_mm: number): TriMesh {
 	const inner = Math.min(...form.path.map(({ z_mm }) => z_mm)) - form.halfWidth_mm * 0.9;
 	const outer = form.halfWidth_mm * 1.45;
-	const floor = -form.rootLength_mm * 1.06;
+	const floor = -depthOf(form) * 0.97;
 	const to_mm = form.halfLength_mm * JAW_LONG;
 	const middle = (inner + outer) / 2;
 	const half = (outer - inner) / 2;
@@ -65,9 +69,8 @@ const jaws = new Map<string, TriMesh>();
 export function lifeShape(arrangement: Arrangement, u: number, cut: boolean): MeshShape {
 	const form = LIFE_FORMS[arrangement];
 	const scene = lifeScene(arrangement, u, { cut });
-	const parts: MeshPart[] = scene.parts.map(({ id, mesh, transform, life }, index) => ({
-		// two teeth before the followed one may be there at once
-		id: `${id}-${scene.parts.findIndex((part) => part.id === id) === index ? 'a' : 'b'}`,
+	const parts: MeshPart[] = scene.parts.map(({ id, mesh, transform, life }) => ({
+		id,
 		mesh,
 		place: placed(transform.tilt_deg, transform.move_mm),
 		opacity: life > 1 ? Math.max(0.15, 1 - ((life - 1) / 0.04) ** 2) : 1,
