@@ -53,6 +53,29 @@ function paint(pen: CanvasRenderingContext2D, path: Path2D, phase: number, outli
 	pen.stroke(path);
 }
 
+/** Joins the places that the eye follows. */
+function thread(
+	pen: CanvasRenderingContext2D,
+	places: readonly (readonly [number, number])[],
+	colour: string,
+	under: string,
+): void {
+	pen.beginPath();
+	places.forEach(([x, y], index) => (index ? pen.lineTo(x, y) : pen.moveTo(x, y)));
+	pen.lineWidth = 6;
+	pen.strokeStyle = under;
+	pen.stroke();
+	pen.lineWidth = 2.5;
+	pen.strokeStyle = colour;
+	pen.stroke();
+	pen.fillStyle = colour;
+	for (const [x, y] of places) {
+		pen.beginPath();
+		pen.arc(x, y, 5, 0, 2 * Math.PI);
+		pen.fill();
+	}
+}
+
 /**
  * A row of upper teeth cut open along the jaw, the front on the left: crowns below the gum line, roots and the next
  * crowns in the bone, shed crowns falling. All sizes in CSS px.
@@ -81,7 +104,22 @@ export function drawJaw(pen: CanvasRenderingContext2D, picture: JawPicture): voi
 	pen.fillStyle = colours.seam;
 	pen.fillRect(0, floor, width, 2);
 
-	const tips: [number, number][] = [];
+	// how far each tooth has come, as bars whose tops make the wave that the eye follows
+	const tops: [number, number][] = [];
+	const most = Math.max(0, floor - gum - crown - 22);
+	for (let i = 0; i < count; i += 1) {
+		const followed = i % follow === 0;
+		const centre = margin + pitch * (i + 0.5);
+		const top = floor - Math.max(3, most * phases[i]);
+		const bar = new Path2D();
+		bar.roundRect(centre - toothWidth * 0.32, top, toothWidth * 0.64, floor - top, [5, 5, 0, 0]);
+		pen.globalAlpha = followed ? 1 : 0.3;
+		paint(pen, bar, phases[i], colours.felt);
+		pen.globalAlpha = 1;
+		if (followed) tops.push([centre, top]);
+	}
+	thread(pen, tops, colours.bone, colours.felt);
+
 	for (let i = 0; i < count; i += 1) {
 		const phase = phases[i];
 		const tooth = toothStage(phase);
@@ -132,8 +170,6 @@ export function drawJaw(pen: CanvasRenderingContext2D, picture: JawPicture): voi
 			paint(pen, crownPath(toothWidth, crown, tooth.worn), phase, colours.felt);
 			pen.restore();
 		}
-		const drop = crown * tooth.crown * (1 - tooth.worn);
-		if (followed) tips.push([centre + toothWidth * 0.16, gum + drop]);
 		pen.restore();
 	}
 
@@ -145,21 +181,6 @@ export function drawJaw(pen: CanvasRenderingContext2D, picture: JawPicture): voi
 	pen.moveTo(4, gum);
 	pen.lineTo(width - 4, gum);
 	pen.stroke();
-
-	// what the eye follows: a thread along the tips
-	pen.strokeStyle = colours.bone;
-	pen.fillStyle = colours.bone;
-	pen.lineWidth = 2.5;
-	pen.setLineDash([7, 6]);
-	pen.beginPath();
-	tips.forEach(([x, y], index) => (index ? pen.lineTo(x, y + 12) : pen.moveTo(x, y + 12)));
-	pen.stroke();
-	pen.setLineDash([]);
-	for (const [x, y] of tips) {
-		pen.beginPath();
-		pen.arc(x, y + 12, 4.5, 0, 2 * Math.PI);
-		pen.fill();
-	}
 
 	pen.font = picture.font;
 	pen.textAlign = 'center';

@@ -8,6 +8,8 @@ export type StageId = LifeStageName | 'shed';
 export interface Said {
 	name: string;
 	line: string;
+	/** null = nothing more to say */
+	more: string | null;
 	/** language of the words */
 	lang: string;
 }
@@ -26,13 +28,18 @@ export function stageWords(
 	const said = (entries: readonly (StageView | ArrangementView)[], id: string): Said => {
 		const entry = entries.find((one) => one.id === id);
 		return entry
-			? { name: entry.name, line: entry.line, lang: entry.textLang }
-			: { name: id, line: '', lang: text.lang };
+			? { name: entry.name, line: entry.line, more: entry.more, lang: entry.textLang }
+			: { name: id, line: '', more: null, lang: text.lang };
 	};
 	return {
 		stage: (id) =>
 			id === 'shed'
-				? { name: text.say('repl_stage_shed'), line: text.say('repl_stage_shed_says'), lang: text.lang }
+				? {
+						name: text.say('repl_stage_shed'),
+						line: text.say('repl_stage_shed_says'),
+						more: null,
+						lang: text.lang,
+					}
 				: said(tables.stages, id),
 		arrangement: (id) => said(tables.arrangements, id),
 	};
