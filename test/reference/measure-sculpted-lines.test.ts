@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { measureCrown } from '../../src/lib/domain/measure/measureCrown';
 import type { CrownMeasures } from '../../src/lib/domain/measure/crownMeasures';
+import { planeFrame } from '../../src/lib/domain/mesh/planeFrame';
+import { section } from '../../src/lib/domain/mesh/section';
 import type { ToothForm } from '../../src/lib/domain/tooth/form';
 import { plainForm, sculpted } from '../unit/tooth/helpers';
 
@@ -116,6 +118,35 @@ describe('bases and marks', () => {
 		const m = measured({ wear: { tipWornTo_mm: 20 } });
 		expect(m.warnings.map((w) => w.code)).not.toContain('mark-off-surface');
 		expect(m.facets.map((facet) => facet.where)).toEqual(['apical']);
+	});
+
+	it('a tip that is a little worn has a small facet, as large as the section there', () => {
+		const form = { crownHeight_mm: 38, baseLength_mm: 25, baseWidth_mm: 21, tipRadius_mm: 1.2 };
+		const whole = measured(form);
+		expect(whole.facets).toEqual([]);
+		const worn = measured({ ...form, wear: { tipWornTo_mm: 36.8 } });
+		expect(worn.facets.map((facet) => facet.where)).toEqual(['apical']);
+		const [{ area_mm2, normal }] = worn.facets;
+		const { mesh } = sculpted(plainForm({ taper: 'bullet', ...form, baseWidth_mm: 21 }));
+		const [loop] = section(mesh, planeFrame([0, 36.8, 0], [0, 1, 0]), 0);
+		expect(Math.abs(area_mm2 / loop.area - 1)).toBeLessThan(0.1);
+		expect(normal[1]).toBeGreaterThan(0.999);
+	});
+
+	it('a long piece does not stand on its side, however rough its end is', () => {
+		const { mesh } = sculpted(
+			plainForm({
+				crownHeight_mm: 10,
+				baseLength_mm: 6.8,
+				baseWidth_mm: 6.1,
+				curve: { distal_deg: 20, lingual_deg: 0, startsAt: 0.2 },
+				root: { state: 'full', length_mm: 16, swelling: 1.05, folded: true },
+			}),
+		);
+		const result = measureCrown({ positions: mesh.positions, indices: mesh.indices });
+		if (!result.ok) throw new Error(result.problem.message);
+		expect(result.value.axialHeight_mm).toBeGreaterThan(22);
+		expect(result.value.crownBaseLength_mm).toBeLessThan(10);
 	});
 
 	it('a base in the flat end of a hollow crown has its full width', () => {

@@ -6,6 +6,7 @@ import type { CrownMarks, CrownMeasures } from '../domain/measure/crownMeasures'
 import { lineDrawing } from '../domain/mesh/lineDrawing';
 import { lineDrawingSvg } from '../domain/mesh/lineDrawingSvg';
 import { vec3, type Vec3 } from '../domain/vec3';
+import { closeSmallHoles } from './prepare/closeSmallHoles';
 import { measureScan, type MeasuredScan } from './prepare/measureScan';
 import { turnToToothFrame } from './prepare/turnToToothFrame';
 import { LIMITS } from './scan/limits';
@@ -121,7 +122,7 @@ function drawing({ mesh, measures, marks }: MeasuredScan, title: string): string
 	const { axialHeight_mm } = turned.measures;
 	const [width, height] = DRAWING_PX;
 	const facts = { axialHeight_mm, ...(labial ? { labial } : {}) };
-	return lineDrawingSvg(lineDrawing(turned.mesh, facts), { width, height, title });
+	return lineDrawingSvg(lineDrawing(closeSmallHoles(turned.mesh), facts), { width, height, title });
 }
 
 async function fileBytes(path: string): Promise<Uint8Array | MeasureError> {

@@ -287,23 +287,25 @@ function facesNear(
 	tolerance: number,
 ): { corners: number[]; area: number } {
 	const { indices, positions: p } = mesh;
+	const [ox, oy, oz] = outward;
+	// heights first, once for each corner: nearly all triangles lie far from the plane
+	const off = new Float64Array(p.length / 3);
+	for (let i = 0, v = 0; v < off.length; i += 3, v++) {
+		off[v] = Math.abs(p[i] * ox + p[i + 1] * oy + p[i + 2] * oz - level);
+	}
 	const corners: number[] = [];
 	let area = 0;
 	for (let k = 0; k < indices.length; k += 3) {
+		if (off[indices[k]] > tolerance || off[indices[k + 1]] > tolerance || off[indices[k + 2]] > tolerance) {
+			continue;
+		}
 		const nx = normals[k];
 		const ny = normals[k + 1];
 		const nz = normals[k + 2];
-		const along = nx * outward[0] + ny * outward[1] + nz * outward[2];
+		const along = nx * ox + ny * oy + nz * oz;
 		const area2 = nx * nx + ny * ny + nz * nz;
 		// winding may be wrong in a scan: either side of the face counts
 		if (along * along < cos2Facing * area2) continue;
-		let far = 0;
-		for (let c = k; c < k + 3; c++) {
-			const i = indices[c] * 3;
-			const h = p[i] * outward[0] + p[i + 1] * outward[1] + p[i + 2] * outward[2] - level;
-			if (Math.abs(h) > far) far = Math.abs(h);
-		}
-		if (far > tolerance) continue;
 		area += Math.max(least, Math.sqrt(area2));
 		for (let c = k; c < k + 3; c++) {
 			const i = indices[c] * 3;

@@ -11,6 +11,11 @@ import { flatPatch, type FacePlanes, type Taken } from './flatPatch';
 export const FACET_LIMITS = {
 	/** area over that of the crown's whole surface, at least */
 	share: 0.004,
+	/** the same for a patch that is the top of the crown and looks upwards: little of a tooth is worn to blunt its tip */
+	tipShare: 0.0005,
+	/** lowest place of such a patch, fraction of axial height, and least cosine of its normal to the axis */
+	tipFrom: 0.93,
+	tipCos: 0.8,
 	/** edges of its border, at least: a flat between a few triangles is the mesh's, not the tooth's */
 	borderEdges: 12,
 	/** the surface turns by this much at the border, degrees: more than within a patch */
@@ -67,11 +72,20 @@ export function wornFacets(
 	/** triangles of patches that were judged */
 	const judged = new Uint8Array(count);
 	const found: FoundFacet[] = [];
+	/** area that a patch needs which begins at a triangle, mm2 */
+	const least = (t: number): number => {
+		const i = t * 3;
+		const n = faces.normals;
+		const up = Math.abs(n[i] * frame.normal[0] + n[i + 1] * frame.normal[1] + n[i + 2] * frame.normal[2]);
+		const low = Math.min(heights[indices[i]], heights[indices[i + 1]], heights[indices[i + 2]]);
+		const isTip = up > FACET_LIMITS.tipCos && low > FACET_LIMITS.tipFrom * height_mm;
+		return (isTip ? FACET_LIMITS.tipShare : FACET_LIMITS.share) * surface;
+	};
 	const cosSeed = Math.cos((SEED_DEG * Math.PI) / 180);
 	for (let t = 0; t < count; t++) {
 		if (taken.owner[t] > 0 || !onCrown[t] || !hasFlatNeighbour(t, twin, faces, cosSeed)) continue;
 		const first = flatPatch(mesh, twin, faces, t, height_mm, taken);
-		if (first.area < 0.5 * FACET_LIMITS.share * surface) continue;
+		if (first.area < 0.5 * least(t)) continue;
 		// a small triangle tilts: again from the largest one, with the plane of all
 		const largest = first.triangles.reduce((a, b) => (faces.area[b] > faces.area[a] ? b : a));
 		const patch = flatPatch(
@@ -83,7 +97,7 @@ export function wornFacets(
 			taken,
 			planeOf(first.triangles, mesh, faces),
 		);
-		if (judged[largest] || patch.area < FACET_LIMITS.share * surface) continue;
+		if (judged[largest] || patch.area < least(largest)) continue;
 		for (const triangle of patch.triangles) judged[triangle] = 1;
 		const facet = judge(patch.triangles, mesh, twin, faces, heights, height_mm);
 		if (!facet) continue;

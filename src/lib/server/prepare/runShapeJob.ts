@@ -79,8 +79,10 @@ export async function runShapeJob(
 	for (const preservation of job.preservations) {
 		await writeAtomically(files.picture(preservation), await paintPicture(full, preservation));
 	}
-	// the finest scans are drawn from their thinned surface: no pen shows the difference
-	const drawn = mesh.indices.length / 3 > DRAW_THINNED_ABOVE ? weldedSurface(full) : mesh;
+	// the finest scans are drawn from their thinned surface, since no pen shows the difference; marked ones too, since
+	// that surface knows where their root begins
+	const fromLevel = marked || mesh.indices.length / 3 > DRAW_THINNED_ABOVE;
+	const drawn = fromLevel ? weldedSurface(full) : torn ? closeSmallHoles(mesh) : mesh;
 	const drawing = lineDrawing(drawn, { axialHeight_mm: measures.axialHeight_mm, labial: prepared.labial });
 	await writeAtomically(files.drawing, JSON.stringify(drawing));
 	await writeAtomically(files.facts, JSON.stringify(prepared));
