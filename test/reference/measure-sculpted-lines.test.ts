@@ -133,20 +133,28 @@ describe('bases and marks', () => {
 		expect(normal[1]).toBeGreaterThan(0.999);
 	});
 
-	it('a long piece does not stand on its side, however rough its end is', () => {
+	it.each([
+		['flat on one side', 'flat-sided', 1, 0],
+		['with a thin root, bent inwards', 'oval', 0.8, 25],
+	] as const)('a long rooted piece %s does not stand on its side', (_, shape, swelling, lingual_deg) => {
 		const { mesh } = sculpted(
 			plainForm({
 				crownHeight_mm: 10,
 				baseLength_mm: 6.8,
-				baseWidth_mm: 6.1,
-				curve: { distal_deg: 20, lingual_deg: 0, startsAt: 0.2 },
-				root: { state: 'full', length_mm: 16, swelling: 1.05, folded: true },
+				baseWidth_mm: 4,
+				sections: [{ at: 0, shape }],
+				taper: 'bullet',
+				curve: { distal_deg: 0, lingual_deg, startsAt: 0 },
+				root: { state: 'full', length_mm: 16, swelling, folded: false },
 			}),
+			{ detail: 'draft' },
 		);
 		const result = measureCrown({ positions: mesh.positions, indices: mesh.indices });
 		if (!result.ok) throw new Error(result.problem.message);
-		expect(result.value.axialHeight_mm).toBeGreaterThan(22);
-		expect(result.value.crownBaseLength_mm).toBeLessThan(10);
+		const { axialHeight_mm, crownBaseLength_mm, warnings } = result.value;
+		expect(Math.abs(axialHeight_mm / 26 - 1)).toBeLessThan(0.02);
+		expect(crownBaseLength_mm).toBeLessThan(7);
+		expect(warnings.map(({ code }) => code)).toContain('crown-base-not-marked');
 	});
 
 	it('a base in the flat end of a hollow crown has its full width', () => {

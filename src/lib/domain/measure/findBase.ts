@@ -2,6 +2,7 @@ import { convexHull2d } from '../mesh/convexHull2d';
 import { fitPlane } from '../mesh/fitPlane';
 import { planeFrame } from '../mesh/planeFrame';
 import { sampleTriangles } from '../mesh/sampleTriangles';
+import { polygonMoments } from '../mesh/polygonMoments';
 import { polygonArea } from '../mesh/polygonArea';
 import { principalAxes, type PrincipalAxes } from '../mesh/principalAxes';
 import type { PlaneFrame } from '../mesh/section';
@@ -35,6 +36,8 @@ const LEAST_SHARE = 0.15;
 /** least variance of the surface along the normal of its base, over that along the longest axis */
 const LEAST_VARIANCE = 0.2;
 const MOST_OF_IT = 0.6;
+/** length over width of a base that a very low crown may stand on */
+const ROUNDISH = 1.6;
 /** a flat end with this share of the piece's shadow is surely its base */
 const WHOLE_SHARE = 0.75;
 /** least share of its convex outline that a flat end must fill: the rim round a wide pulp opening is thin */
@@ -52,7 +55,7 @@ interface Flatness {
 }
 /** 20 degrees: noise tilts small triangles */
 const CLEAN: Flatness = { flat: 0.004, cos2Facing: 0.883, within: 0.02, variance: 0 };
-/** 60 degrees; the gently bulging side of a long piece is no break, a crown a third as high as wide still stands on one */
+/** 60 degrees; the gently bulging side of a long piece is no break, but a low crown may stand on a round one */
 const ROUGH: Flatness = { flat: 0.03, cos2Facing: 0.25, within: 0.06, variance: 0.1 };
 /** triangles that are enough to find the end of the piece; its plane is then fitted to all of them */
 const ENOUGH_TRIANGLES = 8_000;
@@ -124,6 +127,13 @@ function varianceAlong({ covariance: c }: PrincipalAxes, n: Vec3): number {
 	);
 }
 
+/** Length over width of an outline, by its second moments. */
+function elongation(outline: Float64Array): number {
+	const { xx, yy, xy } = polygonMoments(outline);
+	const [middle, spread] = [(xx + yy) / 2, Math.hypot((xx - yy) / 2, xy)];
+	return Math.sqrt((middle + spread) / Math.max(1e-12 * middle, middle - spread));
+}
+
 /** Area of the convex outline of all vertices seen along the frame's normal. */
 function shadowArea(mesh: TriMesh, frame: PlaneFrame): number {
 	return Math.abs(polygonArea(convexHull2d(flatten(mesh.positions, frame))));
@@ -153,7 +163,8 @@ function judge(
 	const area = Math.abs(polygonArea(outline));
 	const share = area / shadowArea(mesh, frame);
 	const variance = varianceAlong(axes, frame.normal);
-	if (!(share > LEAST_SHARE) || variance < leastVariance * axes.variances[0]) return null;
+	if (!(share > LEAST_SHARE)) return null;
+	if (variance < leastVariance * axes.variances[0] && elongation(outline) > ROUNDISH) return null;
 	// across the piece's length, or under most of it: a facet on the side of a rooted tooth is neither
 	if (variance < LEAST_VARIANCE * axes.variances[0] && share < MOST_OF_IT) return null;
 	return { frame, outline, kind, score: area ** 1.5 * variance, share };
