@@ -157,6 +157,34 @@ describe('bases and marks', () => {
 		expect(warnings.map(({ code }) => code)).toContain('crown-base-not-marked');
 	});
 
+	it('a low shell stands on its jagged opening, with a warning', () => {
+		// half an ellipsoid, 10 x 8 mm and 7 mm high, torn along a wave of 1.2 mm up and down
+		const [around, rings] = [96, 40];
+		const positions: number[] = [];
+		const indices: number[] = [];
+		for (let i = 0; i < rings; i++) {
+			for (let j = 0; j < around; j++) {
+				const angle = (2 * Math.PI * j) / around;
+				const low = (1.2 / 7) * Math.sin(3 * angle);
+				const height = low + (1 - low) * (i / rings);
+				const radius = Math.sqrt(1 - height * height);
+				positions.push(10 * radius * Math.cos(angle), 7 * height, 8 * radius * Math.sin(angle));
+				const at = (k: number, l: number): number =>
+					k === rings ? rings * around : k * around + (l % around);
+				indices.push(at(i, j), at(i + 1, j), at(i, j + 1));
+				if (i + 1 < rings) indices.push(at(i, j + 1), at(i + 1, j), at(i + 1, j + 1));
+			}
+		}
+		positions.push(0, 7, 0);
+		const mesh = { positions: Float32Array.from(positions), indices: Uint32Array.from(indices) };
+		const result = measureCrown(mesh);
+		if (!result.ok) throw new Error(result.problem.message);
+		const m = result.value;
+		expect(m.warnings.map(({ code }) => code)).toContain('base-rough');
+		expect(Math.abs(m.axialHeight_mm / 7 - 1)).toBeLessThan(0.03);
+		expect(Math.abs(m.crownBaseLength_mm / 20 - 1)).toBeLessThan(0.05);
+	});
+
 	it('a base in the flat end of a hollow crown has its full width', () => {
 		const m = measured({ baseWidth_mm: 11, pulp: { height_mm: 10, opening: 0.5 } });
 		expect(Math.abs(m.crownBaseWidth_mm / 11 - 1)).toBeLessThan(0.005);

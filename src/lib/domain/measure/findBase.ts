@@ -23,7 +23,7 @@ export interface FoundBase {
 interface Candidate {
 	frame: PlaneFrame;
 	outline: Float64Array;
-	kind: 'cut' | 'rim';
+	kind: 'cut' | 'rim' | 'broken';
 	score: number;
 	/** area of the outline over that of the whole piece's shadow along the normal */
 	share: number;
@@ -57,6 +57,9 @@ interface Flatness {
 const CLEAN: Flatness = { flat: 0.004, cos2Facing: 0.883, within: 0.02, variance: 0 };
 /** 60 degrees; the gently bulging side of a long piece is no break, but a low crown may stand on a round one */
 const ROUGH: Flatness = { flat: 0.03, cos2Facing: 0.25, within: 0.06, variance: 0.1 };
+/** how far the rim of an opening may depart from its plane, and the piece reach beyond it, shares of the longest extent */
+const EVEN = { rms: 0.03, beyond: 0.06 };
+const JAGGED = { rms: 0.05, beyond: 0.09 };
 /** triangles that are enough to find the end of the piece; its plane is then fitted to all of them */
 const ENOUGH_TRIANGLES = 8_000;
 /** at most this many directions are tried */
@@ -156,7 +159,7 @@ function judge(
 	points: Float64Array,
 	point: Vec3,
 	inward: Vec3,
-	kind: 'cut' | 'rim',
+	kind: Candidate['kind'],
 ): Candidate | null {
 	const frame = planeFrame(point, inward, axes.axes[0]);
 	const outline = convexHull2d(flatten(points, frame));
@@ -335,14 +338,16 @@ function rims(scene: Scene, mesh: TriMesh, topology: Topology): Candidate[] {
 		const points = new Float64Array(loop.length * 3);
 		loop.forEach((vertex, i) => points.set(p.subarray(vertex * 3, vertex * 3 + 3), i * 3));
 		const plane = fitPlane(points);
-		if (plane.rms > size * 0.03) continue;
+		if (plane.rms > size * JAGGED.rms) continue;
 		const level = vec3.dot(plane.point, plane.normal);
 		const { low, high } = extentAlong(mesh, plane.normal);
 		const inward = high - level > level - low ? plane.normal : vec3.scale(plane.normal, -1);
 		const beyond = Math.min(high - level, level - low);
-		if (beyond > size * 0.06) continue;
-		const candidate = judge(scene, points, plane.point, inward, 'rim');
-		if (candidate) found.push(candidate);
+		if (beyond > size * JAGGED.beyond) continue;
+		const isFlat = plane.rms <= size * EVEN.rms && beyond <= size * EVEN.beyond;
+		const candidate = judge(scene, points, plane.point, inward, isFlat ? 'rim' : 'broken');
+		// a jagged opening is the base only where most of the piece stands on it
+		if (candidate && (isFlat || candidate.share >= MOST_OF_IT)) found.push(candidate);
 	}
 	return found;
 }
