@@ -181,6 +181,24 @@ async function benchDrag(served: Served, browser: Browser) {
 }
 
 /** From a touch on one room's door to the other room's content and first frame, both ways; and a tooth picked to a tooth drawn. */
+/** A tooth that changes its shape under a drag through the triangle of the feeding guide. */
+async function benchMorph(served: Served, browser: Browser) {
+	const context = await visitor(browser);
+	const page = await context.newPage();
+	await page.goto(`${served.url}/feeding`);
+	await page.locator('[data-morph][data-drawn="true"]').waitFor();
+	await page.waitForTimeout(2500);
+	const frames = median(await dragFrames(page, '[data-triangle] .slider svg'));
+	const stats = await page.evaluate(() => window.toothTable?.stats());
+	await context.close();
+	rows.push({
+		what: 'Dragging a tooth from shape to shape at 1920x1080, no graphics card: median frame',
+		measured: ms(frames),
+		goal: 'at most 33 ms',
+		beside: `the stage says ${ms(stats?.movingMedian_ms ?? Number.NaN)}, at ${Math.round((stats?.quality ?? 0) * 100)} % of full resolution`,
+	});
+}
+
 async function benchRooms(served: Served, browser: Browser) {
 	const context = await visitor(browser);
 	const page = await context.newPage();
@@ -306,6 +324,7 @@ async function main() {
 		if (asked('scripts')) await benchScripts(served);
 		if (asked('cold')) await benchColdStart(served, browser);
 		if (asked('drag')) await benchDrag(served, browser);
+		if (asked('morph')) await benchMorph(served, browser);
 		if (asked('rooms')) await benchRooms(served, browser);
 		if (asked('replacement')) rows.push(...(await scrubJaw(served, browser)));
 		await served.stop();

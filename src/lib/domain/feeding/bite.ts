@@ -68,7 +68,7 @@ const STEPS = 120;
 /** Steps along the crown while the worst depth is looked for. */
 const COARSE = 40;
 /** Where prey pushes a tooth that is in: half-way between its tip and the surface; ours. */
-const HELD = 0.5;
+export const HELD = 0.5;
 
 /**
  * A bite: a tooth pressed into prey as far as it goes. Force against depth is strength times contact area, layer by layer;

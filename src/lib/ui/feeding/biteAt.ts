@@ -15,13 +15,6 @@ export function forceAt(curve: readonly BitePoint[], depth_mm: number): number {
 	return before.force_N;
 }
 
-/** Greatest force on the way to a depth, N. */
-export function greatestTo(curve: readonly BitePoint[], depth_mm: number): number {
-	let most = forceAt(curve, depth_mm);
-	for (const point of curve) if (point.depth_mm <= depth_mm) most = Math.max(most, point.force_N);
-	return most;
-}
-
 /** Where a press ends: at the goal, or where the crown would snap; share of the goal. */
 export const pressEnds = ({ snapsAt_mm, goal_mm }: Bite): number =>
 	snapsAt_mm === null || goal_mm <= 0 ? 1 : Math.min(1, snapsAt_mm / goal_mm);
