@@ -189,7 +189,7 @@ test('reader: the tree names the triangle, the steps, the prey and what happened
 	await expect(page.getByRole('tablist', { name: 'Parts of the feeding guide' }).getByRole('tab')).toHaveText(
 		['Shape', 'Bite', 'Size', 'Our teeth', 'One jaw', 'Ridges'],
 	);
-	await expect(page.locator('main')).toMatchAriaSnapshot(`
+	await expect(page.locator('#feed-panel')).toMatchAriaSnapshot(`
     - tabpanel "Shape":
       - application /A bit of everything/
       - heading "A bit of everything" [level=2]
