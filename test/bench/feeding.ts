@@ -82,7 +82,13 @@ function agreementTable(rows: readonly Agreement[]): string {
 		({ name, expected, position, ranked, agrees }) =>
 			`| ${name} | ${expected.join(' or ')} | ${place(position)} | ${named(ranked)} | ${SAYS[agrees]} |`,
 	);
-	return [head, ...lines].join('\n');
+	const others = rows
+		.filter(({ agrees }) => agrees !== 'yes')
+		.map(
+			({ name, expected, ranked }) => `${name} (expected ${expected.join(' or ')}; named ${named(ranked)})`,
+		);
+	const told = others.length > 0 ? `Disagreements: ${others.join('; ')}.` : 'No disagreement.';
+	return `${[head, ...lines].join('\n')}\n\n${told}`;
 }
 
 async function ownTable(specimens: readonly SpecimenDraft[], feeding: Feeding): Promise<string> {

@@ -10,6 +10,7 @@ import { contactModulus_GPa, hertzContact } from '../../src/lib/domain/feeding/h
 import { includedAngle_deg } from '../../src/lib/domain/feeding/includedAngle';
 import { punctureForce_N } from '../../src/lib/domain/feeding/punctureForce';
 import type { FoodMaterial } from '../../src/lib/domain/feeding/prey';
+import { ridgeStress } from '../../src/lib/domain/feeding/ridgeStress';
 import { shellCrackForce } from '../../src/lib/domain/feeding/shellCrackForce';
 import { linesToMillimetres, poundsToNewtons, psiToMegapascals } from '../../src/lib/domain/feeding/units';
 
@@ -260,12 +261,30 @@ describe('published orderings', () => {
 		expect(peak(1)).toBeGreaterThan(5 * peak(12));
 	});
 
-	// MacKenzie, Brock & McCurry 2024, doi:10.1017/pab.2024.10: ridged and smooth crowns carry nearly the same stress. 24 ridges of
-	// 3 % of the radius, as a ring of their mean height, change the section's modulus (d^3) by less than 5 %
+	// MacKenzie, Brock & McCurry 2024, doi:10.1017/pab.2024.10: ridged and smooth crowns carry nearly the same stress; McCurry et
+	// al. 2019, Biol. J. Linn. Soc. 127: 245-259: strengthening minor
 	it('ridges hardly change the stress', () => {
-		const smooth = ellipseSection(12, 12).Z_MD_mm3;
-		const ringed = ellipseSection(12 * (1 + 0.03 / 2), 12 * (1 + 0.03 / 2)).Z_MD_mm3;
-		expect(ringed / smooth - 1).toBeLessThan(0.05);
+		expect(ridgeStress(0, 0)).toBeCloseTo(1, 6);
+		for (const ridges of [8, 16, 24, 36])
+			for (const height of [0.01, 0.03, 0.05]) {
+				expect(ridgeStress(ridges, height)).toBeGreaterThan(0.97);
+				expect(ridgeStress(ridges, height)).toBeLessThan(1.01);
+			}
+	});
+
+	// Peterson et al. 2021, PeerJ 9: e11450: a replica of a young Tyrannosaurus's tooth into cow bone, 17 trials, up to 5,641 N
+	it('a stout crown a millimetre into bone needs newtons of the order measured', () => {
+		const bone: FoodMaterial = {
+			...skin,
+			id: 'bone',
+			resists_MPa: 1000,
+			basis: 'hardness',
+			edges: 'not-tested',
+		};
+		const stout = roundIndenter(1.3, 26);
+		const needed = punctureForce_N(stout, [{ material: bone, thickness_mm: 5 }], 1, 0.7);
+		expect(needed).toBeGreaterThan(5641 / 3);
+		expect(needed).toBeLessThan(5641 * 3);
 	});
 
 	// Schofield et al. 2016, Interface Focus 6: 20160002: through thick targets, force goes with the square of the diameter
