@@ -32,12 +32,12 @@ export default defineConfig({
 		{
 			name: 'portrait',
 			use: { viewport: { width: 1080, height: 1920 } },
-			testMatch: ['visitor.e2e.ts', 'access.e2e.ts', 'settings.e2e.ts'],
+			testMatch: ['visitor.e2e.ts', 'access.e2e.ts'],
 		},
 		{
 			name: 'phone',
 			use: { viewport: { width: 390, height: 844 } },
-			testMatch: ['visitor.e2e.ts', 'access.e2e.ts', 'settings.e2e.ts'],
+			testMatch: ['visitor.e2e.ts', 'access.e2e.ts'],
 		},
 	],
 	webServer: {
