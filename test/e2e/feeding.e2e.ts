@@ -193,9 +193,9 @@ test('reader: the tree names the triangle, the steps, the prey and what happened
     - tabpanel "Shape":
       - application /A bit of everything/
       - heading "A bit of everything" [level=2]
-      - button "Go to: Pierce"
-      - button "Go to: Cut"
-      - button "Go to: Crush"
+      - button /Pierce/
+      - button /Cut/
+      - button /Crush/
       - slider "Shape of the tooth, between pierce, cut and crush"
       - button "Middle"
   `);
