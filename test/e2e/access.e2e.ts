@@ -57,7 +57,13 @@ test('a screen reader hears each tooth, how to turn it, and where the next one g
 	expect(name).toContain('Arrow keys turn it');
 	await expect(page.getByRole('status')).toHaveText('The next tooth you touch goes to place 1');
 	await page.locator('[data-specimen][aria-pressed="false"]').first().press('Enter');
-	await expect(page.getByRole('status')).toHaveText('The next tooth you touch goes to place 2');
+	const laid = await page.locator('[data-place="1"] h2').innerText();
+	await expect(page.getByRole('status')).toHaveText(
+		new RegExp(`^${laid} lies in place 1\\. .+ went back to the drawer\\. The next tooth .+ place 2$`),
+	);
+	await expect(page.locator('main > .unseen')).toHaveText(
+		new RegExp(`^On the table: 1: ${laid} and 2: .+\\.$`),
+	);
 });
 
 test('words are in the language chosen, and the table stays as it was', async ({ page }) => {

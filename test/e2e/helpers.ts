@@ -44,7 +44,7 @@ export async function ready(page: Page): Promise<void> {
 	await page.locator('[data-ready]').waitFor();
 }
 
-export const view = (page: Page, place: 1 | 2): Locator =>
+export const view = (page: Page, place: 1 | 2 | 3 | 4): Locator =>
 	page.locator(`[data-place="${place}"]`).getByRole('application');
 
 /** Waits until both teeth are drawn in 3D and the stage rests. */

@@ -46,6 +46,11 @@ export class ScreenText {
 		}).format(value);
 	}
 
+	/** Several things in a row, with the language's own word before the last. */
+	list(items: readonly string[]): string {
+		return new Intl.ListFormat(this.#lang(), { type: 'conjunction' }).format(items);
+	}
+
 	/** Address of a page of ours in the language now chosen. */
 	href(path: string): string {
 		return `${path}${path.includes('?') ? '&' : '?'}lang=${this.#lang()}`;

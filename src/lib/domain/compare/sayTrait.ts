@@ -13,11 +13,11 @@ const NONE = 0.01;
 
 /**
  * The sentence on a trait in which two teeth differ: `differ_<trait>`, filled with the two values `a` and `b` (of ridges
- * their number); of numbers also `more` and `less`, the places (1 or 2) of the tooth that has more and less of it, and
+ * their number) and with `one` and `two`, the places 1 and 2 of the teeth; of numbers also `more` and `less`, the places (1 or 2) of the tooth that has more and less of it, and
  * `times`, how many times as much, 0 under 1.75 and over 10; of yes-no also `has` and `lacks`.
  */
 export function sayDifference(a: Trait, b: Trait): Message {
-	const values: Record<string, string | number> = { a: filler(a), b: filler(b) };
+	const values: Record<string, string | number> = { a: filler(a), b: filler(b), one: 1, two: 2 };
 	if (a.kind === 'number') {
 		const [x, y] = [Number(a.value), Number(b.value)];
 		values.more = x > y ? 1 : 2;
