@@ -1,133 +1,83 @@
-/** Hands on one view: fingers, mouse and wheel become turns, zooms, flicks and resets. */
-import { Gesture } from '@use-gesture/vanilla';
-import {
-	DOUBLE_TAP_ms,
-	DOUBLE_TAP_px,
-	DRAG_START_px,
-	FLICK_MIN_px_per_ms,
-	FLICK_STALE_ms,
-	PINCH_MIN_SPAN_px,
-	TAP_ms,
-	WHEEL_ZOOM_PER_px,
-} from './thresholds';
+/** Hands on one view: listens to its element and hands on what fingers, mouse and wheel mean. */
+import { createFingers, type Contact, type Hands } from './fingers';
+import { DRAG_START_px, WHEEL_LINE_px, WHEEL_PAGE_px, WHEEL_ZOOM_PER_px } from './thresholds';
 
-export interface Hands {
-	/** a finger has come down: whatever glides, stops */
-	grab(): void;
-	/** CSS px since the last call */
-	drag(dx_px: number, dy_px: number): void;
-	/** let go in motion, CSS px per ms */
-	flick(vx: number, vy: number): void;
-	zoom(factor: number): void;
-	reset(): void;
-	/** A tap at a place in the window, CSS px. True: it has been used up, and does not count towards a double tap. */
-	tap(x: number, y: number): boolean;
-}
+export type { Hands } from './fingers';
 
-interface Sample {
-	/** time of the event and since the one before it, ms */
-	t: number;
-	dt: number;
-	dx: number;
-	dy: number;
-}
+const contactOf = (event: PointerEvent): Contact => ({
+	id: event.pointerId,
+	kind: event.pointerType in DRAG_START_px ? (event.pointerType as Contact['kind']) : 'touch',
+	x: event.clientX,
+	y: event.clientY,
+	t: event.timeStamp,
+	size_px: Math.max(event.width || 0, event.height || 0),
+});
 
-/** Mean speed of a finger over its last moments before it lifted; zero when it had come to rest. */
-export const releaseSpeed = (samples: readonly Sample[], lifted_ms: number): { vx: number; vy: number } => {
-	const fresh = samples.filter((s) => lifted_ms - s.t <= FLICK_STALE_ms);
-	if (fresh.length === 0) return { vx: 0, vy: 0 };
-	const span = Math.max(1, lifted_ms - (fresh[0].t - fresh[0].dt));
-	const sum = fresh.reduce((s, m) => ({ dx: s.dx + m.dx, dy: s.dy + m.dy }), { dx: 0, dy: 0 });
-	return { vx: sum.dx / span, vy: sum.dy / span };
-};
-
-/** Listens on the element until the returned function is called. The element must not scroll: touch-action none. */
+/**
+ * Listens on the element until the returned function is called. The element must not scroll: touch-action none.
+ * Each finger is followed from the element on which it came down, so that several views are turned at once.
+ */
 export const attachGestures = (element: HTMLElement, hands: Hands): (() => void) => {
 	const touchAction = element.style.touchAction;
 	element.style.touchAction = 'none';
+	const fingers = createFingers(hands);
 
-	let begun = false; // past the drag threshold
-	let pinched = false; // two fingers were down at some time in this touch
-	let samples: Sample[] = [];
-	let lastMove_ms = 0;
-	let lastTap: { t: number; x: number; y: number } | null = null;
-
-	const tapped = (t: number, x: number, y: number) => {
-		const second =
-			lastTap && t - lastTap.t <= DOUBLE_TAP_ms && Math.hypot(x - lastTap.x, y - lastTap.y) <= DOUBLE_TAP_px;
-		lastTap = second ? null : { t, x, y };
-		if (second) hands.reset();
+	const down = (event: PointerEvent) => {
+		if (event.pointerType === 'mouse' && event.button !== 0) return;
+		try {
+			(event.target as Element).setPointerCapture(event.pointerId);
+		} catch {
+			// the finger has lifted already, or was never on the screen: its end is heard of at the window
+		}
+		fingers.down(contactOf(event));
 	};
-
-	const listen = () =>
-		new Gesture(
-			element,
-			{
-				onDrag: ({ first, last, delta, movement, xy, event, pinching, canceled, elapsedTime }) => {
-					const t = event.timeStamp;
-					if (first) {
-						begun = false;
-						pinched = false;
-						samples = [];
-						lastMove_ms = t;
-						hands.grab();
-					}
-					if (pinching) pinched = true;
-					const kind = 'pointerType' in event ? event.pointerType : 'mouse';
-					const start_px = DRAG_START_px[kind as keyof typeof DRAG_START_px] ?? DRAG_START_px.touch;
-					if (!begun && Math.hypot(movement[0], movement[1]) >= start_px) begun = true;
-					if (begun && !pinching && (delta[0] !== 0 || delta[1] !== 0)) {
-						if (!last) samples.push({ t, dt: t - lastMove_ms, dx: delta[0], dy: delta[1] });
-						if (samples.length > 24) samples.shift();
-						hands.drag(delta[0], delta[1]);
-					}
-					lastMove_ms = t;
-					if (!last || pinched || canceled || event.type !== 'pointerup') return;
-					if (!begun) {
-						const used = elapsedTime <= TAP_ms && hands.tap(xy[0], xy[1]);
-						if (!used && elapsedTime <= DOUBLE_TAP_ms) tapped(t, xy[0], xy[1]);
-						return;
-					}
-					const { vx, vy } = releaseSpeed(samples, t);
-					if (Math.hypot(vx, vy) >= FLICK_MIN_px_per_ms) hands.flick(vx, vy);
-				},
-				onPinch: ({ first, last, da, memo, event }) => {
-					if (first) pinched = true;
-					const span = da[0];
-					if (event.type === 'wheel' || span < PINCH_MIN_SPAN_px) return undefined;
-					const before = memo as number | undefined;
-					if (before && !first && !last) hands.zoom(span / before);
-					return span;
-				},
-				onWheel: ({ delta, event }) => {
-					if (event.cancelable) event.preventDefault();
-					if (delta[1] !== 0) hands.zoom(Math.exp(-delta[1] * WHEEL_ZOOM_PER_px));
-				},
-			},
-			{
-				drag: { threshold: 0, filterTaps: false, pointer: { keys: false, capture: true } },
-				pinch: { pinchOnWheel: false, threshold: 0 },
-				wheel: { eventOptions: { passive: false } },
-			},
-		);
-
-	let gesture = listen();
+	const move = (event: PointerEvent) => {
+		if (!fingers.has(event.pointerId)) return;
+		// the button was let go where nobody heard of it
+		if (event.pointerType === 'mouse' && event.buttons === 0) fingers.cancel(event.pointerId);
+		else fingers.move(contactOf(event));
+	};
+	const up = (event: PointerEvent) => fingers.up(contactOf(event));
+	const cancel = (event: PointerEvent) => fingers.cancel(event.pointerId);
+	const wheel = (event: WheelEvent) => {
+		if (event.cancelable) event.preventDefault();
+		const unit_px = event.deltaMode === 1 ? WHEEL_LINE_px : event.deltaMode === 2 ? WHEEL_PAGE_px : 1;
+		const delta_px = event.deltaY * unit_px;
+		if (delta_px !== 0) hands.zoom(Math.exp(-delta_px * WHEEL_ZOOM_PER_px));
+	};
+	// a long press asks for a menu that has nothing to say here; a mouse that asks for one has let go
+	const menu = (event: Event) => {
+		event.preventDefault();
+		if ((event as PointerEvent).pointerType !== 'touch') fingers.letGo();
+	};
 	// a page that loses the keyboard or is hidden may never hear of the finger's lifting: begin afresh
-	const letGo = () => {
-		gesture.destroy();
-		begun = false;
-		samples = [];
-		gesture = listen();
-	};
+	const letGo = () => fingers.letGo();
 	const hidden = () => {
 		if (document.visibilityState === 'hidden') letGo();
 	};
+
+	element.addEventListener('pointerdown', down);
+	element.addEventListener('wheel', wheel, { passive: false });
+	element.addEventListener('contextmenu', menu);
+	element.addEventListener('lostpointercapture', cancel);
+	window.addEventListener('pointermove', move);
+	window.addEventListener('pointerup', up);
+	window.addEventListener('pointercancel', cancel);
 	window.addEventListener('blur', letGo);
+	window.addEventListener('pagehide', letGo);
 	document.addEventListener('visibilitychange', hidden);
 
 	return () => {
-		gesture.destroy();
+		fingers.letGo();
+		element.removeEventListener('pointerdown', down);
+		element.removeEventListener('wheel', wheel);
+		element.removeEventListener('contextmenu', menu);
+		element.removeEventListener('lostpointercapture', cancel);
+		window.removeEventListener('pointermove', move);
+		window.removeEventListener('pointerup', up);
+		window.removeEventListener('pointercancel', cancel);
 		window.removeEventListener('blur', letGo);
+		window.removeEventListener('pagehide', letGo);
 		document.removeEventListener('visibilitychange', hidden);
 		element.style.touchAction = touchAction;
 	};

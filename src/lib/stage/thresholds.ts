@@ -18,6 +18,20 @@ export const ZOOM_MAX = 8;
 /** Fingers closer than this jitter too much for their distance to be a scale. */
 export const PINCH_MIN_SPAN_px = 40;
 
+/** Their distance changes by this much before it zooms: two spots of a resting hand tremble less. */
+export const PINCH_START_px = 8;
+
+/** What touches more broadly is no finger: about 40 mm on a gallery's screen, where a fingertip is 12 to 20. */
+export const PALM_px = 110;
+/** A touch that has not stirred for this long when another comes down beside it only rests there. */
+export const REST_ms = 3000;
+/** Up to so many touches of one view may be fingers at work; more are a hand laid flat. */
+export const HAND_contacts = 3;
+
+/** What a wheel's line and page stand for where the browser counts in them; ours. */
+export const WHEEL_LINE_px = 40;
+export const WHEEL_PAGE_px = 800;
+
 /** Zoom per wheel unit: one usual notch of 100 px zooms by about 16 %. */
 export const WHEEL_ZOOM_PER_px = 0.0015;
 /** A touch that lasts longer is a rest of the finger, not a tap. */

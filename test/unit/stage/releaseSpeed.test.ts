@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { releaseSpeed } from '../../../src/lib/stage/gestures';
+import { releaseSpeed } from '../../../src/lib/stage/releaseSpeed';
 import { FLICK_STALE_ms } from '../../../src/lib/stage/thresholds';
 
 const steady = (n: number, dt: number, dx: number, dy: number, from = 0) =>
