@@ -1,4 +1,5 @@
 import { getStore } from '$lib/server/getStore';
+import { mainUses } from '$lib/server/mainUses';
 import { viewFor } from '$lib/server/viewFor';
 import { error } from '@sveltejs/kit';
 import type { PageServerLoad } from './$types';
@@ -6,7 +7,8 @@ import type { PageServerLoad } from './$types';
 export const load: PageServerLoad = ({ url, depends }) => {
 	depends('exhibit:now');
 	const exhibit = getStore().current();
-	if (!exhibit) return { specimens: [] };
+	if (!exhibit) return { specimens: [], uses: {} };
 	if (!exhibit.rooms.includes('compare')) error(404, 'This room is closed.');
-	return { specimens: viewFor(exhibit, url.searchParams.get('lang') ?? '').specimens };
+	const { specimens } = viewFor(exhibit, url.searchParams.get('lang') ?? '');
+	return { specimens, uses: mainUses(specimens, exhibit.feeding) };
 };
