@@ -32,12 +32,15 @@ test('touch: from the start screen to two teeth that turn', async ({ page }) => 
 	expect(changed(turned, await pixels(view(page, 1)))).toBeGreaterThan(0.05);
 	await expect.poll(async () => Number.parseFloat(await bar.innerText())).toBeLessThan(before);
 
-	// a double tap sets it back
+	// a double tap sets it back; on a busy machine two taps may come too far apart to be one
 	const box = await view(page, 1).boundingBox();
 	if (!box) throw new Error('no view');
-	await page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
-	await page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
-	await expect.poll(async () => changed(left, await pixels(view(page, 1)))).toBeLessThan(0.01);
+	await expect(async () => {
+		await page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
+		await page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
+		await drawn(page);
+		expect(changed(left, await pixels(view(page, 1)))).toBeLessThan(0.01);
+	}).toPass({ timeout: 15_000 });
 });
 
 test('touch: another tooth from the drawer, same scale and same height', async ({ page }) => {
