@@ -58,7 +58,8 @@ function taperInverse(fullness: number, width: number): number {
 	const share = domeShare(fullness);
 	if (share === 1) return 1 - Math.sqrt(1 - width * width);
 	const k = bendOf(fullness);
-	const bent = k === 0 ? width : (Math.sqrt((1 - k) ** 2 + 4 * k * width) - (1 - k)) / (2 * k);
+	// the root written so that it holds for k near 0 too
+	const bent = (2 * width) / (1 - k + Math.sqrt((1 - k) ** 2 + 4 * k * width));
 	if (share === 0) return bent;
 	// Newton in the root of x, in which the curve is smooth at the tip; the widest of both curves bounds it
 	let root = Math.sqrt(Math.min(bent, 1));
