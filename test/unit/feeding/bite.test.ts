@@ -110,6 +110,23 @@ describe('a bite', () => {
 	});
 });
 
+describe('biterOf', () => {
+	it('takes a tip worn flat for as blunt as it is, and says so', () => {
+		const form = formAt(asPosition(1, 1, 1), 30, view.thresholds);
+		const made = sculpt({ ...form, wear: { tipWornTo_mm: 18 } });
+		if (!made.ok) throw new Error(made.problem.code);
+		const measured = measureCrown(made.value.mesh, { marks: made.value.marks });
+		if (!measured.ok) throw new Error(measured.problem.code);
+		const worn = biterOf(measured.value, evidenceOf(measured.value, view.thresholds));
+		expect(worn.notes.map(({ code }) => code)).toEqual(['tip-not-told']);
+		expect(worn.indenter.tipRadius_mm).toBeGreaterThan(2 * teeth.stout.indenter.tipRadius_mm);
+		const need = (tooth: Biter) =>
+			bite(tooth, preyOf('skin-and-muscle'), { crown: view.crown, edgedShare: 0.7, sidePull_deg: 20 })
+				.needed_N;
+		expect(need(worn)).toBeGreaterThan(need(teeth.stout));
+	});
+});
+
 describe('size', () => {
 	// dimensional analysis: at the same pressures force goes with the square of length
 	it('k times the tooth on k times the prey needs and stands k squared', () => {
@@ -157,13 +174,15 @@ describe('size', () => {
 
 describe('everydayForce', () => {
 	// F = m g, standard gravity 9.80665 m/s2
-	it('finds the nearest thing and how many of it', () => {
+	it('finds the heaviest thing that is reached, and how many of it', () => {
 		const apple = { id: 'apple', mass_kg: 0.1 };
 		const cat = { id: 'cat', mass_kg: 4 };
 		expect(everydayForce(0.980665, [apple, cat])).toEqual({ thing: apple, times: 1 });
 		const found = everydayForce(80, [apple, cat])!;
 		expect(found.thing).toBe(cat);
 		expect(found.times).toBeCloseTo(80 / (4 * 9.80665), 9);
+		expect(everydayForce(30, [cat, apple])!.thing).toBe(apple);
+		expect(everydayForce(0.2, [cat, apple])!.times).toBeCloseTo(0.2 / 0.980665, 9);
 		expect(everydayForce(0, [apple])).toBeNull();
 		expect(everydayForce(5, [])).toBeNull();
 	});

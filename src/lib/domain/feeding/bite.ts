@@ -83,7 +83,6 @@ export function bite(tooth: Biter, prey: PreyBody, options: BiteOptions): Bite {
 	const notes: ValidityNote[] = [...tooth.notes, { code: 'mammal-strength' }, { code: 'teaching-model' }];
 	if (whole_mm > tooth.crownHeight_mm)
 		notes.push({ code: 'deeper-than-crown', limit: tooth.crownHeight_mm, found: whole_mm });
-	if (crown.recalled) notes.push({ code: 'recalled', about: 'crown' });
 
 	const tops_mm = layers.map((_, i) => layers.slice(0, i).reduce((sum, l) => sum + l.thickness_mm, 0));
 	const crack_N = shellCracksAt_N(tooth, prey, crown.enamel);
@@ -129,6 +128,9 @@ export function bite(tooth: Biter, prey: PreyBody, options: BiteOptions): Bite {
 	notes.push(...stress.notes);
 	const snaps = curve.find((_, i) => safeties[i] < 1);
 	const contact = hardContact(tooth, prey, most_N, crown.enamel);
+	// the enamel's stiffness counts where something hard is met
+	if (crown.recalled && (contact || Number.isFinite(crack_N)))
+		notes.push({ code: 'recalled', about: 'crown' });
 	notes.push(...(contact?.notes.map((note) => ({ ...note, about: contact.material })) ?? []));
 	return {
 		curve,
