@@ -5,7 +5,7 @@ import { changed, expect, pixels, ready, test, touchDrag } from './helpers';
 
 const GESTURES = 5000;
 /** of them by the browser's own touch input, the rest as events in the page, which is much faster */
-const REAL = 200;
+const REAL = 120;
 const BATCH = 240;
 const SEED = 20261125;
 
@@ -50,10 +50,13 @@ const storm = async ({ gestures, seed }: Tally): Promise<Tally> => {
 		end: 'up' | 'cancel' | 'lost' | 'vanish';
 	}
 	const alive: Finger[] = [];
-	let id = 1000 + (seed % 1_000_000);
+	let id = 1000 + ((seed >>> 0) % 1_000_000);
 	let done = 0;
+	// what is no longer on the page hears of no finger: whatever lies under it does
+	const under = ({ target, x, y }: Finger) =>
+		target.isConnected ? target : (document.elementFromPoint(x, y) ?? document.body);
 	const send = (finger: Finger, type: string) =>
-		finger.target.dispatchEvent(
+		under(finger).dispatchEvent(
 			new PointerEvent(type, {
 				bubbles: true,
 				cancelable: true,
@@ -128,7 +131,7 @@ const storm = async ({ gestures, seed }: Tally): Promise<Tally> => {
 		else if (finger.end === 'lost') send(finger, 'lostpointercapture');
 		if (random() < 0.004) window.dispatchEvent(new Event('blur'));
 		if (random() < 0.01) window.dispatchEvent(new Event('resize'));
-		if (done % 5 === 0) await frame();
+		if (done % 12 === 0) await frame();
 	}
 	return { gestures: done, seed: state };
 };
