@@ -169,8 +169,8 @@ test('every number of a bite opens to how it comes about, what goes in, and who 
 		await page.keyboard.press('Enter');
 		await expect(page.locator('[data-bite]')).toHaveAttribute('data-done', '');
 		const numbers = page.locator('[data-tooth] [aria-haspopup="dialog"]');
-		expect(await numbers.count()).toBe(8);
-		for (let k = 0; k < 8; k += 1) {
+		expect(await numbers.count()).toBe(10);
+		for (let k = 0; k < 10; k += 1) {
 			await numbers.nth(k).tap();
 			await expect(panel).toBeVisible();
 			expect(
@@ -313,6 +313,26 @@ test('the tooth comes back after the graphics context was lost', async ({ page }
 	for (let i = 0; i < 8; i += 1) await page.keyboard.press('ArrowUp');
 	await still(page);
 	expect(changed(before, await pixels(morph(page)))).toBeGreaterThan(0.003);
+});
+
+test('without WebGL the tooth is drawn flat and still follows', async ({ page }) => {
+	await page.addInitScript(() => {
+		const real = HTMLCanvasElement.prototype.getContext as (...args: unknown[]) => unknown;
+		HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, ...args: unknown[]) {
+			return /webgl/.test(String(args[0])) ? null : real.apply(this, args);
+		} as typeof HTMLCanvasElement.prototype.getContext;
+	});
+	await page.goto('/feeding');
+	await ready(page);
+	const crown = page.locator('[data-morph] path.crown');
+	const before = await crown.getAttribute('d');
+	await page.getByRole('button', { name: /Crush/ }).tap();
+	await expect(zone(page)).toHaveAttribute('data-zone', 'crush');
+	expect(await crown.getAttribute('d')).not.toBe(before);
+	for (const step of STEPS) {
+		await tab(page, step).tap();
+		await expect(page.locator('main')).toHaveAttribute('data-step', step);
+	}
 });
 
 for (const lang of ['en', 'fr', 'es']) {
