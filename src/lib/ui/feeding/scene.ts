@@ -1,7 +1,7 @@
 /** What the bite scene is given. */
 
 /** How a layer is drawn; content names one for each material. */
-export const TEXTURES = ['skin', 'flesh', 'mantle', 'scale', 'bone', 'shell', 'horn'] as const;
+export const TEXTURES = ['skin', 'flesh', 'mantle', 'scale', 'bone', 'sponge', 'shell', 'horn'] as const;
 export type Texture = (typeof TEXTURES)[number];
 
 export interface SceneLayer {

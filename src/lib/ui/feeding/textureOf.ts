@@ -3,6 +3,7 @@ import type { Texture } from './scene';
 
 /** Words in a material's id that say how it is drawn, the first that fits. */
 const BY_WORD: readonly [RegExp, Texture][] = [
+	[/core|spong/, 'sponge'],
 	[/scute|horn|keratin/, 'horn'],
 	[/skin|hide/, 'skin'],
 	[/mantle|squid/, 'mantle'],
