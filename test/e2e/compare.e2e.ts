@@ -73,6 +73,8 @@ test('the shelf by keyboard: tabs by arrows, their contents by Tab', async ({ pa
 	await expect(page.getByRole('tab', { name: 'Tell me' })).toBeFocused();
 	await expect(page.locator('.differences ol')).toBeVisible();
 	await page.keyboard.press('ArrowDown');
+	await expect(page.locator('[data-tool="cut"]')).toBeVisible();
+	await page.keyboard.press('ArrowDown');
 	await expect(page.getByRole('tab', { name: 'Look along' })).toHaveAttribute('aria-selected', 'true');
 	await page.keyboard.press('Tab');
 	await expect(page.getByRole('button', { name: /^Labial/ })).toBeFocused();
