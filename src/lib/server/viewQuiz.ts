@@ -1,6 +1,21 @@
-import type { ByLang, Exhibit } from '../content/exhibit';
+import { formFacts } from '../domain/compare/formFacts';
+import { evidenceOf } from '../domain/feeding/evidence';
+import { placeTooth } from '../domain/feeding/place';
+import type { Corner } from '../domain/quiz/question';
+import type { ByLang, Exhibit, Specimen } from '../content/exhibit';
+import type { PreyOutline } from '../content/feedingContent';
 import type { QuizView } from '../content/quiz/view';
 import type { CitationView } from '../content/view';
+
+/** Prey that plainly suits one way of feeding; fish with bony scales and turtles would be argued about. */
+const PLAIN_PREY: Readonly<Partial<Record<PreyOutline, Corner>>> = {
+	squid: 'pierce',
+	flesh: 'cut',
+	shell: 'crush',
+};
+
+/** A region larger than this share of the triangle says too little to ask about; ours. */
+const MOST_UNSURE = 0.5;
 
 /** What the quiz room is given in one language; texts not translated come in the exhibit's first one. */
 export function viewQuiz(exhibit: Exhibit, asked: string): QuizView {
@@ -20,6 +35,7 @@ export function viewQuiz(exhibit: Exhibit, asked: string): QuizView {
 	const jawPlaces = exhibit.specimens.flatMap(({ id, jawPlace }) =>
 		jawPlace ? [[id, jawPlace] as const] : [],
 	);
+	const words = exhibit.feeding?.words;
 	return {
 		off: quiz.off,
 		waitsFor_s: quiz.waitsFor_s,
@@ -35,6 +51,21 @@ export function viewQuiz(exhibit: Exhibit, asked: string): QuizView {
 			sourceCitations: citations(works),
 		})),
 		rounds: quiz.rounds.map(({ text, ...facts }) => ({ ...facts, name: spoken(text).text.name })),
+		feeding: Object.fromEntries(exhibit.specimens.flatMap((specimen) => placed(specimen, exhibit))),
+		preys: (exhibit.feeding?.prey ?? []).flatMap(({ id, outline }) => {
+			const corner = PLAIN_PREY[outline];
+			const name = (words?.[lang]?.prey[id] ?? words?.[first]?.prey[id])?.name;
+			return corner && name ? [{ id, outline, corner, name }] : [];
+		}),
 		jawPlaces: Object.fromEntries(jawPlaces),
 	};
+}
+
+function placed(specimen: Specimen, { feeding }: Exhibit): [string, Readonly<Record<Corner, number>>][] {
+	if (!feeding) return [];
+	const { id, part, shape, prepared } = specimen;
+	const declared = shape.kind === 'model' ? formFacts(shape.form) : {};
+	const evidence = evidenceOf(prepared.measures, feeding.thresholds, declared, { part });
+	const { position, uncertainty } = placeTooth(evidence, feeding.thresholds);
+	return uncertainty > MOST_UNSURE ? [] : [[id, position]];
 }

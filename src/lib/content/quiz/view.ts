@@ -1,4 +1,13 @@
-import type { AgeBand, JawPlace, QuestionKind, RoundLength, Verdict } from '../../domain/quiz/question';
+import type {
+	AgeBand,
+	Corner,
+	JawPlace,
+	QuestionKind,
+	QuizPrey,
+	RoundLength,
+	Verdict,
+} from '../../domain/quiz/question';
+import type { PreyOutline } from '../feedingContent';
 import type { CitationView } from '../view';
 import type { AskText } from './types';
 
@@ -36,6 +45,10 @@ export interface QuizView {
 	claims: ClaimView[];
 	questions: QuestionView[];
 	rounds: RoundView[];
+	/** shares of pierce, cut and crush by specimen, where its measures say enough */
+	feeding: Readonly<Record<string, Readonly<Record<Corner, number>>>>;
+	/** prey that suits one corner best, with its name */
+	preys: (QuizPrey & { name: string; outline: PreyOutline })[];
 	/** by specimen, where a curator says it */
 	jawPlaces: Readonly<Record<string, JawPlace>>;
 }
