@@ -12,7 +12,7 @@ import { writeAtomically } from './writeAtomically';
  * The first part is raised when the Exhibit type changes; the second follows the preparer, whose facts
  * stand in it. A snapshot of another version is not used.
  */
-export const SNAPSHOT_VERSION = `2.${PREPARER_VERSION}`;
+export const SNAPSHOT_VERSION = `3.${PREPARER_VERSION}`;
 
 const snapshotPath = (dataDir: string): string => join(dataDir, 'snapshot.json');
 
