@@ -49,7 +49,7 @@ export function formFromTraits(
 		tipRadius_mm: 0,
 		carinae:
 			traits.edges * edges.fullShare > LEAST_KEEL && prominence >= FORM_RANGES['carinae.prominence_mm'][0]
-				? (['mesial', 'distal'] as const).map((where) => ({ where, prominence_mm: prominence, from: 0.04 }))
+				? (['mesial', 'distal'] as const).map((where) => ({ where, prominence_mm: prominence, from: 0 }))
 				: [],
 		root: { state: 'none' },
 	};
