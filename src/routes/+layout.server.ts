@@ -2,6 +2,14 @@ import { getStore } from '$lib/server/getStore';
 import { viewFor } from '$lib/server/viewFor';
 import type { LayoutServerLoad } from './$types';
 
+/** Beginnings of words that are said in one place only. */
+const ONLY_IN = [
+	{ prefix: 'desk_', at: '/desk' },
+	{ prefix: 'quiz_', at: '/quiz' },
+	{ prefix: 'feed_', at: '/feeding' },
+	{ prefix: 'repl_', at: '/replacement' },
+];
+
 /** What every page needs: the words, the languages, the screen. The teeth come with the rooms. */
 export const load: LayoutServerLoad = ({ url, depends }) => {
 	depends('exhibit:now');
@@ -15,8 +23,8 @@ export const load: LayoutServerLoad = ({ url, depends }) => {
 		ui,
 		...rest
 	} = viewFor(exhibit, url.searchParams.get('lang') ?? '');
-	// the desk's words are many, and no visitor reads them
-	const forStaff = url.pathname.startsWith('/desk');
-	const words = Object.entries(ui).filter(([key]) => forStaff || !key.startsWith('desk_'));
+	// words that only one room needs are many: the others, and above all the start screen, do without them
+	const elsewhere = ONLY_IN.filter(({ at }) => !url.pathname.startsWith(at));
+	const words = Object.entries(ui).filter(([key]) => !elsewhere.some(({ prefix }) => key.startsWith(prefix)));
 	return { frame: { ...rest, ui: Object.fromEntries(words) }, preparing: null };
 };

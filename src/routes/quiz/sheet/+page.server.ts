@@ -1,0 +1,18 @@
+import { getStore } from '$lib/server/getStore';
+import { viewFor } from '$lib/server/viewFor';
+import { viewQuiz } from '$lib/server/viewQuiz';
+import { error } from '@sveltejs/kit';
+import type { PageServerLoad } from './$types';
+
+export const load: PageServerLoad = ({ url, depends }) => {
+	depends('exhibit:now');
+	const exhibit = getStore().current();
+	if (!exhibit) return { specimens: [], quiz: null, code: '' };
+	if (!exhibit.rooms.includes('quiz')) error(404, 'This room is closed.');
+	const lang = url.searchParams.get('lang') ?? '';
+	return {
+		specimens: viewFor(exhibit, lang).specimens,
+		quiz: viewQuiz(exhibit, lang),
+		code: url.searchParams.get('code') ?? '',
+	};
+};
