@@ -3,9 +3,9 @@ import { viewFor } from '$lib/server/viewFor';
 import type { LayoutServerLoad } from './$types';
 
 /** Beginnings of words that are said in one place only. */
-const ONLY_IN = [
+const ONLY_IN: { prefix: string; at: string; or?: string }[] = [
 	{ prefix: 'desk_', at: '/desk' },
-	{ prefix: 'quiz_', at: '/quiz' },
+	{ prefix: 'quiz_', at: '/quiz', or: '/desk/quiz' },
 	{ prefix: 'feed_', at: '/feeding' },
 	{ prefix: 'repl_', at: '/replacement' },
 ];
@@ -24,7 +24,9 @@ export const load: LayoutServerLoad = ({ url, depends }) => {
 		...rest
 	} = viewFor(exhibit, url.searchParams.get('lang') ?? '');
 	// words that only one room needs are many: the others, and above all the start screen, do without them
-	const elsewhere = ONLY_IN.filter(({ at }) => !url.pathname.startsWith(at));
+	const elsewhere = ONLY_IN.filter(
+		({ at, or }) => ![at, or ?? at].some((path) => url.pathname.startsWith(path)),
+	);
 	const words = Object.entries(ui).filter(([key]) => !elsewhere.some(({ prefix }) => key.startsWith(prefix)));
 	return { frame: { ...rest, ui: Object.fromEntries(words) }, preparing: null };
 };
