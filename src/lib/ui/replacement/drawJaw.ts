@@ -12,6 +12,9 @@ export interface JawPicture {
 	font: string;
 }
 
+/** From this height on there is room for bars below the teeth. */
+const ROOMY_PX = 250;
+
 /** How far a loose crown leans, radians. */
 const LEAN = 0.16;
 
@@ -86,7 +89,9 @@ export function drawJaw(pen: CanvasRenderingContext2D, picture: JawPicture): voi
 	const margin = width * 0.015;
 	const pitch = (width - 2 * margin) / count;
 	const toothWidth = Math.min(pitch * 0.76, height * 0.2);
-	const crown = Math.min(height * 0.33, toothWidth * 4);
+	// where there is little room, the teeth have it, and the thread runs along their tips
+	const roomy = height >= ROOMY_PX;
+	const crown = Math.min(height * (roomy ? 0.27 : 0.34), toothWidth * 4);
 	const gum = crown * 1.42 + 8;
 	const floor = height - 30;
 
@@ -106,10 +111,15 @@ export function drawJaw(pen: CanvasRenderingContext2D, picture: JawPicture): voi
 
 	// how far each tooth has come, as bars whose tops make the wave that the eye follows
 	const tops: [number, number][] = [];
-	const most = Math.max(0, floor - gum - crown - 22);
+	const most = roomy ? Math.min(crown * 1.5, Math.max(0, floor - gum - crown - 18)) : 0;
 	for (let i = 0; i < count; i += 1) {
 		const followed = i % follow === 0;
 		const centre = margin + pitch * (i + 0.5);
+		if (!roomy) {
+			const { crown: out, worn } = toothStage(phases[i]);
+			if (followed) tops.push([centre + toothWidth * 0.16, gum + crown * out * (1 - worn) + 8]);
+			continue;
+		}
 		const top = floor - Math.max(3, most * phases[i]);
 		const bar = new Path2D();
 		bar.roundRect(centre - toothWidth * 0.32, top, toothWidth * 0.64, floor - top, [5, 5, 0, 0]);

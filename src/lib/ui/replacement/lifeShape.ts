@@ -74,7 +74,11 @@ export function lifeShape(arrangement: Arrangement, u: number, cut: boolean): Me
 		mesh,
 		place: placed(transform.tilt_deg, transform.move_mm),
 		opacity: life > 1 ? Math.max(0.15, 1 - ((life - 1) / 0.04) ** 2) : 1,
-		...(id === 'tooth' ? {} : { tint: { rgb: [58, 44, 34] as const, share: 0.42 } }),
+		// the followed tooth is the brightest
+		tint:
+			id === 'tooth'
+				? { rgb: [255, 246, 226] as const, share: 0.4 }
+				: { rgb: [58, 44, 34] as const, share: 0.35 },
 	}));
 	const key = `${arrangement} ${cut}`;
 	let jaw = jaws.get(key);

@@ -6,6 +6,7 @@ import type { OriginBook } from './numberOrigin';
 const RESTS_ON: Readonly<Partial<Record<string, readonly string[]>>> = {
 	'wave-length': ['demar-1972', 'osborn-1974'],
 	scheme: ['poole-1961'],
+	inhibition: ['osborn-1974'],
 };
 
 /** Where the room's own numbers come from: words under `repl_how_<name>`, works from the exhibit's list. */
