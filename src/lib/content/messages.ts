@@ -632,6 +632,16 @@ export const MESSAGES = {
 			`The text has ${d.words} words; ${d.most} is the most that visitors read while standing.`,
 			'Leave out what the tooth itself shows.',
 		),
+	'hard-to-read': (d: { ease: number; least: number }) =>
+		say(
+			`The text is hard to read: its reading ease is ${d.ease}, on a scale from 0 (very hard) to 100 (very easy); ${d.least} or more is wanted here.`,
+			'Make short sentences of long ones, and put everyday words in place of long ones. Then read it aloud.',
+		),
+	'too-certain': (d: { word: string; language: string }) =>
+		say(
+			`"${d.word}" leaves no doubt; from an old tooth few things are known so surely.`,
+			`If others may see it differently, write ${{ fr: '"laisse penser" or "peut-être"', es: '"sugiere" or "quizá"' }[d.language] ?? '"suggests" or "may"'}. If not, leave it as it is.`,
+		),
 	'picture-left-out': () =>
 		say(
 			'Pictures in the text are not shown: the tooth itself is the picture.',
@@ -793,6 +803,8 @@ export const WARNINGS: ReadonlySet<MessageId> = new Set<MessageId>([
 	'long-sentence',
 	'long-label',
 	'long-line',
+	'hard-to-read',
+	'too-certain',
 	'number-not-marked',
 	'picture-left-out',
 	'code-shown-as-text',

@@ -78,6 +78,58 @@ export const brokenWords: BrokenCase[] = [
 		],
 	},
 	{
+		name: 'a text of long words',
+		overlay: edited(
+			L1,
+			'A sharp edge runs from tip to base.',
+			'The numerous vertical ridges of this crown may indicate the capture of slippery animals in open water. Comparison with other material from the same locality would help to determine the question. The enamel is well preserved.',
+		),
+		shows: ['skm-0001', 'skm-0002'],
+		problems: [
+			{
+				at: `${L1}:8:1`,
+				id: 'hard-to-read',
+				severity: 'warning',
+				path: '',
+				message:
+					'The text is hard to read: its reading ease is 39, on a scale from 0 (very hard) to 100 (very easy); 50 or more is wanted here.',
+				remedy:
+					'Make short sentences of long ones, and put everyday words in place of long ones. Then read it aloud.',
+			},
+		],
+	},
+	{
+		name: 'words that leave no doubt',
+		overlay: {
+			...edited(L1, 'A sharp edge runs from tip to base.', 'Look.\nThe *edge* proves that it cut flesh.'),
+			...edited(
+				F1,
+				'Une arête coupante va de la pointe à la base.',
+				'L’arête coupait certainement la chair.',
+			),
+		},
+		shows: ['skm-0001', 'skm-0002'],
+		problems: [
+			{
+				at: `${L1}:9:12`,
+				id: 'too-certain',
+				severity: 'warning',
+				path: '',
+				message: '"proves" leaves no doubt; from an old tooth few things are known so surely.',
+				remedy: 'If others may see it differently, write "suggests" or "may". If not, leave it as it is.',
+			},
+			{
+				at: `${F1}:8:17`,
+				id: 'too-certain',
+				severity: 'warning',
+				path: '',
+				message: '"certainement" leaves no doubt; from an old tooth few things are known so surely.',
+				remedy:
+					'If others may see it differently, write "laisse penser" or "peut-être". If not, leave it as it is.',
+			},
+		],
+	},
+	{
 		name: 'a feature without a name',
 		overlay: edited(L1, 'edge: Cutting edge', 'egde: Cutting edge'),
 		shows: ['skm-0001', 'skm-0002'],

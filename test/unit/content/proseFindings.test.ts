@@ -20,6 +20,20 @@ describe('proseFindings', () => {
 		expect(proseFindings(short(26), 0, 'es').map(({ id }) => id)).toEqual(['long-label']);
 	});
 
+	it('warns of long words from 30 words on, and sooner from 100 words on', () => {
+		const hard = (n: number) => Array(n).fill('Comparison of material helps us.').join(' ');
+		const ids = (body: string) => proseFindings(body, 0, 'en').map(({ id }) => id);
+		// 5 words, 11 syllables: 206.835 - 1.015 * 5 - 84.6 * 2.2 = 15.64
+		expect(ids(hard(5))).toEqual([]);
+		expect(ids(hard(6))).toEqual(['hard-to-read']);
+		// 10 words, 17 syllables in 2 sentences: 206.835 - 1.015 * 5 - 84.6 * 1.7 = 57.94
+		const fair = (n: number) =>
+			Array(n).fill('Comparison of material helps us. Many old teeth are here.').join(' ');
+		expect(ids(fair(9))).toEqual([]);
+		expect(ids(fair(10))).toEqual(['hard-to-read']);
+		expect(proseFindings(hard(6), 0, 'de')).toEqual([]);
+	});
+
 	it('finds the line and column where the sentence begins', () => {
 		const body = `\nFirst one.\n\n- A short point. ${words(30)}\n- Another.\n`;
 		expect(proseFindings(body, 7, 'en').map(({ id, line, column }) => ({ id, line, column }))).toEqual([
