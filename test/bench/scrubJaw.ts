@@ -45,7 +45,7 @@ export async function scrubJaw(served: Served, browser: Browser): Promise<Row[]>
 	await page.mouse.up();
 	const times = await page.evaluate(() => (window as unknown as { frameTimes: number[] }).frameTimes);
 	await context.close();
-	if (values.size < 20) throw new Error('scrubJaw: the slider did not follow the hand');
+	if (values.size < 10) throw new Error('scrubJaw: the slider did not follow the hand');
 	const sorted = times.slice(5).sort((a, b) => a - b);
 	const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))];
 	return [

@@ -91,7 +91,7 @@ export function drawJaw(pen: CanvasRenderingContext2D, picture: JawPicture): voi
 	const toothWidth = Math.min(pitch * 0.76, height * 0.2);
 	// where there is little room, the teeth have it, and the thread runs along their tips
 	const roomy = height >= ROOMY_PX;
-	const crown = Math.min(height * (roomy ? 0.27 : 0.34), toothWidth * 4);
+	const crown = Math.min(height * (roomy ? 0.27 : 0.28), toothWidth * 4);
 	const gum = crown * 1.42 + 8;
 	const floor = height - 30;
 

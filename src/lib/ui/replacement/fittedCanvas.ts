@@ -1,4 +1,8 @@
-/** Gives a canvas as many pixels as its place has, and its pen in CSS px; null while it has no place. */
+/**
+ * Gives a canvas as many pixels as its place has, and its pen in CSS px; null while it has no place.
+ * The picture is kept in main memory: where there is no graphics card, drawing through an imitated one takes many
+ * times as long.
+ */
 export function fittedCanvas(
 	canvas: HTMLCanvasElement,
 	width: number,
@@ -11,7 +15,7 @@ export function fittedCanvas(
 		canvas.width = across;
 		canvas.height = down;
 	}
-	const pen = canvas.getContext('2d');
+	const pen = canvas.getContext('2d', { willReadFrequently: true });
 	pen?.setTransform(ratio, 0, 0, ratio, 0, 0);
 	return pen;
 }

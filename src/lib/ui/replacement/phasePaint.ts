@@ -30,13 +30,20 @@ export const phaseThird = (phase: number): PhaseThird =>
 	PHASE_THIRDS[Math.min(2, Math.max(0, Math.floor(phase * 3)))];
 
 const TILE_PX = 10;
-const made = new Map<PhaseThird, HTMLCanvasElement | null>();
+/** patterns of each pen by third; null = plain */
+const made = new WeakMap<CanvasRenderingContext2D, Map<PhaseThird, CanvasPattern | null>>();
 
 /** The pattern of a third, to be laid over its colour; null = plain. */
-export function phasePattern(context: CanvasRenderingContext2D, third: PhaseThird): CanvasPattern | null {
-	if (!made.has(third)) made.set(third, tile(third));
-	const drawn = made.get(third);
-	return drawn ? context.createPattern(drawn, 'repeat') : null;
+export function phasePattern(pen: CanvasRenderingContext2D, third: PhaseThird): CanvasPattern | null {
+	let patterns = made.get(pen);
+	if (!patterns) made.set(pen, (patterns = new Map()));
+	let pattern = patterns.get(third);
+	if (pattern === undefined) {
+		const drawn = tile(third);
+		pattern = drawn && pen.createPattern(drawn, 'repeat');
+		patterns.set(third, pattern);
+	}
+	return pattern;
 }
 
 /** Bars for the middle third, crossed bars for the last. */
