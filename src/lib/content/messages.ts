@@ -145,6 +145,8 @@ const EXAMPLES: Readonly<Record<string, string>> = {
 
 /** `crown_height_mm` -> a correct line for it; keys of other files get a plain one. */
 export const exampleFor = (key: string) => EXAMPLES[key] ?? `${key}: some words`;
+/** Whether a key has an example of its own. */
+export const hasExample = (key: string) => Object.hasOwn(EXAMPLES, key);
 /** The same by path, for keys that mean one thing here and another there. */
 const exampleAt = (path: string) => {
 	const steps = path.replace(/\[\d+\]/g, '').split('.');

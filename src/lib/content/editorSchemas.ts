@@ -1,0 +1,101 @@
+import { z } from 'zod';
+import {
+	crownSchema,
+	everydaySchema,
+	guildSchema,
+	jawSchema,
+	materialSchema,
+	preySchema,
+	ridgeSchema,
+	thresholdsSchema,
+} from './feedingSchemas';
+import { exampleFor, hasExample } from './messages';
+import { QUIZ_SCHEMAS, quizSettingsSchema } from './quiz/schemas';
+import { REPLACEMENT_SCHEMAS } from './replacement/schemas';
+import {
+	bedSchema,
+	exhibitSchema,
+	glossaryEntrySchema,
+	groupSchema,
+	ID_PATTERN,
+	sourceSchema,
+	specimenSchema,
+} from './schemas';
+
+type JsonSchema = { [key: string]: unknown };
+
+/** A table: entries by id. */
+const table = (entry: z.ZodType) => z.record(z.string().regex(ID_PATTERN), entry);
+const tables = (schemas: Readonly<Record<string, z.ZodType>>, folder: string) =>
+	Object.fromEntries(
+		Object.entries(schemas).map(([name, entry]) => [`${folder}-${name}`, table(entry)] as const),
+	);
+
+/** Every kind of YAML file whose keys are known, by the name of its schema. */
+const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
+	exhibit: exhibitSchema,
+	sources: table(sourceSchema),
+	specimen: specimenSchema,
+	group: groupSchema,
+	bed: bedSchema,
+	glossary: table(glossaryEntrySchema),
+	'feeding-thresholds': thresholdsSchema,
+	'feeding-crown': crownSchema,
+	'feeding-materials': table(materialSchema),
+	'feeding-guilds': table(guildSchema),
+	'feeding-ridges': table(ridgeSchema),
+	'feeding-everyday': table(everydaySchema),
+	'feeding-prey': preySchema,
+	'feeding-jaw': jawSchema,
+	'quiz-settings': quizSettingsSchema,
+	...tables(QUIZ_SCHEMAS, 'quiz'),
+	...tables(REPLACEMENT_SCHEMAS, 'replacement'),
+};
+
+/** Three numbers in brackets: what the schemas check by code (`isPoint`). */
+const POINT: JsonSchema = { type: 'array', items: { type: 'number' }, minItems: 3, maxItems: 3 };
+
+/**
+ * JSON Schemas (draft-07) for text editors that complete and check while typing, by file name. They are written out
+ * from the schemas of the content check, each key with its example; what one file says of another only the check
+ * itself can tell.
+ */
+export function editorSchemas(): Record<string, JsonSchema> {
+	return Object.fromEntries(
+		Object.entries(SCHEMAS).map(([name, schema]) => {
+			const made = z.toJSONSchema(schema, {
+				target: 'draft-07',
+				io: 'input',
+				unrepresentable: 'any',
+				override: ({ zodSchema, jsonSchema }) => {
+					if (zodSchema._zod.def.type === 'custom') Object.assign(jsonSchema, POINT);
+					// whole numbers as zod bounds them say nothing to a reader
+					const bounded = jsonSchema as { minimum?: number; maximum?: number };
+					if (bounded.minimum === Number.MIN_SAFE_INTEGER) delete bounded.minimum;
+					if (bounded.maximum === Number.MAX_SAFE_INTEGER) delete bounded.maximum;
+				},
+			}) as JsonSchema;
+			return [`${name}.json`, withExamples(made)];
+		}),
+	);
+}
+
+/** Puts the example of each key where editors show it; some keys mean another thing under another one. */
+function withExamples(schema: JsonSchema): JsonSchema {
+	const visit = (node: unknown, under: string): void => {
+		if (Array.isArray(node)) return node.forEach((one) => visit(one, under));
+		if (typeof node !== 'object' || node === null) return;
+		for (const [name, value] of Object.entries(node)) {
+			if (name !== 'properties') visit(value, under);
+			else {
+				for (const [key, property] of Object.entries(value as Record<string, JsonSchema>)) {
+					const known = [`${under}.${key}`, key].find(hasExample);
+					if (known) property.description ??= `For example: ${exampleFor(known)}`;
+					visit(property, key);
+				}
+			}
+		}
+	};
+	visit(schema, '');
+	return schema;
+}
