@@ -2,11 +2,15 @@ import type { CrownMeasures } from '../../domain/measure/crownMeasures';
 import type { GridTooth } from '../../domain/tooth/sculptGrid';
 import type { MeasureAnswer, MeasureAsk } from '../../workers/measureTooth.worker';
 
+/** Measuring takes a processor of its own for a moment: not more often than this. */
+const PAUSE_ms = 220;
+
 /** Has teeth measured in a worker: one at a time, and of those that wait only the newest. */
 export class MeasureDesk {
 	#worker: Worker;
 	#asked = 0;
 	#busy = false;
+	#timer: ReturnType<typeof setTimeout> | undefined;
 	#next: GridTooth | null = null;
 
 	constructor(onmeasured: (measures: CrownMeasures) => void) {
@@ -14,11 +18,13 @@ export class MeasureDesk {
 			type: 'module',
 		});
 		this.#worker.addEventListener('message', ({ data }: MessageEvent<MeasureAnswer>) => {
-			this.#busy = false;
 			if (data.measures) onmeasured(data.measures);
-			const next = this.#next;
-			this.#next = null;
-			if (next) this.ask(next);
+			this.#timer = setTimeout(() => {
+				this.#busy = false;
+				const next = this.#next;
+				this.#next = null;
+				if (next) this.ask(next);
+			}, PAUSE_ms);
 		});
 	}
 
@@ -33,6 +39,7 @@ export class MeasureDesk {
 	}
 
 	close(): void {
+		clearTimeout(this.#timer);
 		this.#worker.terminate();
 	}
 }

@@ -25,9 +25,15 @@ export const rooted = (form: ToothForm): ToothForm => ({
 	root: { state: 'full', length_mm: ROOT_SHARE * form.crownHeight_mm, swelling: 1.02, folded: false },
 });
 
+interface Bounds {
+	min: [number, number, number];
+	max: [number, number, number];
+}
+
 export class ToothLattice {
 	#thresholds: Thresholds;
 	#columns: number[];
+	#bounds: Bounds | null = null;
 	#nodes = new Map<string, GridTooth>();
 
 	constructor(thresholds: Thresholds) {
@@ -61,7 +67,8 @@ export class ToothLattice {
 	}
 
 	/** Room that every tooth of the triangle fits into at its own size, mm. */
-	get bounds(): { min: [number, number, number]; max: [number, number, number] } {
+	get bounds(): Bounds {
+		if (this.#bounds) return this.#bounds;
 		const teeth = (['pierce', 'cut', 'crush'] as const).map((name) => this.corner(name));
 		let [low, high, out] = [0, 0, 0];
 		for (const { mesh } of teeth)
@@ -71,7 +78,8 @@ export class ToothLattice {
 				// the view makes room for the box's diagonal: a round tooth needs no more than its side
 				out = Math.max(out, Math.hypot(mesh.positions[i], mesh.positions[i + 2]) / Math.SQRT2);
 			}
-		return { min: [-out, low, -out], max: [out, high, out] };
+		this.#bounds = { min: [-out, low, -out], max: [out, high, out] };
+		return this.#bounds;
 	}
 
 	/** The tooth at a place. Teeth of the lattice are made when first needed; `warm` makes them beforehand. */
