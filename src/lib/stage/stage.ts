@@ -471,8 +471,7 @@ export const createStage = (
 			lifePxPerMm = life;
 			refit(false);
 			if (mode === 'same-scale') gather(true);
-			if (mode === 'life-size')
-				for (const v of views) easeTo(v, sized(heading(v)), now(), reducedMotion);
+			if (mode === 'life-size') for (const v of views) easeTo(v, sized(heading(v)), now(), reducedMotion);
 			moved();
 		},
 		setLinked(on) {
