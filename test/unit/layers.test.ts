@@ -33,8 +33,7 @@ const ALLOWED: Record<string, RegExp> = {
 	'domain/replacement': /^(room:domain\/(vec3|result|mesh|tooth|measure)|manifold-3d)$/,
 	content:
 		/^(room:domain\/.*|zod|yaml|markdown-it|sanitize-html|intl-messageformat|@formatjs\/.*|fastest-levenshtein)$/,
-	stage:
-		/^(room:domain\/.*|room:content|three|three\/.*|three-mesh-bvh|meshoptimizer)$/,
+	stage: /^(room:domain\/.*|room:content|three|three\/.*|three-mesh-bvh|meshoptimizer)$/,
 	// of a worker only the shapes of its messages
 	kiosk: /^(room:(stage|content|workers|domain\/.*)|svelte|svelte\/.*|\$app\/.*|intl-messageformat)$/,
 	ui: /^(room:(kiosk|stage|content|domain\/.*)|svelte|qrcode|svelte\/.*|\$app\/.*)$/,

@@ -17,7 +17,10 @@ export function mainUses(
 	const { thresholds } = feeding;
 	return Object.fromEntries(
 		specimens.map(({ id, measures, facts, part }) => {
-			const { position } = placeTooth(evidenceOf(measures, thresholds, facts.form ?? {}, { part }), thresholds);
+			const { position } = placeTooth(
+				evidenceOf(measures, thresholds, facts.form ?? {}, { part }),
+				thresholds,
+			);
 			return [id, mainCorner(position) ?? 'several'];
 		}),
 	);
