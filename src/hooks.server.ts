@@ -1,6 +1,10 @@
+import { dev } from '$app/environment';
 import type { Handle, HandleServerError, ServerInit } from '@sveltejs/kit';
 import { chooseLanguage } from './lib/server/chooseLanguage';
 import { getStore } from './lib/server/getStore';
+import { liftStyles } from './lib/server/liftStyles';
+import { securePage } from './lib/server/securePage';
+import { postGate } from './lib/server/postGate';
 import { pxPerMm } from './lib/ui/pxPerMm';
 
 /** How long the first answer may wait for the exhibit; a first start with many shapes takes longer. */
@@ -15,17 +19,29 @@ export const init: ServerInit = async () => {
 	clearTimeout(timer);
 };
 
+/** What changes something is small and rare: a class answers every few seconds, and fifty screens may do so at once. */
+const gate = postGate({ most: 3000, window_ms: 60_000, mostBytes: 512_000 });
+
 export const handle: Handle = async ({ event, resolve }) => {
+	const refused = gate(event.request);
+	if (refused) return refused;
 	const exhibit = getStore().current();
 	event.locals.lang = chooseLanguage(exhibit, event.url.searchParams.get('lang'));
 	// what control and letter sizes are made of, before any script has run
 	const mm = `${exhibit ? pxPerMm(exhibit.screen).toFixed(4) : 2.7}px`;
+	let css = '';
 	const response = await resolve(event, {
-		transformPageChunk: ({ html }) => html.replace('%lang%', event.locals.lang).replace('%mm%', mm),
+		transformPageChunk: ({ html }) => {
+			const whole = html.replace('%lang%', event.locals.lang).replace('%mm%', mm);
+			// while developing, styles come by script, and the policy lets them
+			if (dev) return whole.replace('%lifted%', '');
+			const lifted = liftStyles(whole);
+			css ||= lifted.css;
+			const rules = lifted.css && `<style data-lifted-rules>${lifted.css}</style>`;
+			return lifted.html.replace('%lifted%', () => rules);
+		},
 	});
-	response.headers.set('x-content-type-options', 'nosniff');
-	response.headers.set('referrer-policy', 'no-referrer');
-	response.headers.set('permissions-policy', 'camera=(), microphone=(), geolocation=()');
+	securePage(response.headers, css);
 	return response;
 };
 

@@ -27,6 +27,8 @@ export const load: LayoutServerLoad = ({ url, depends }) => {
 	const elsewhere = ONLY_IN.filter(
 		({ at, or }) => ![at, or ?? at].some((path) => url.pathname.startsWith(path)),
 	);
-	const words = Object.entries(ui).filter(([key]) => !elsewhere.some(({ prefix }) => key.startsWith(prefix)));
+	const words = Object.entries(ui).filter(
+		([key]) => !key.startsWith('attract_') && !elsewhere.some(({ prefix }) => key.startsWith(prefix)),
+	);
 	return { frame: { ...rest, ui: Object.fromEntries(words) }, preparing: null };
 };

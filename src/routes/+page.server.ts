@@ -1,3 +1,4 @@
+import { attractAsks } from '$lib/server/attractAsks';
 import { getStore } from '$lib/server/getStore';
 import { viewFor } from '$lib/server/viewFor';
 import type { PageServerLoad } from './$types';
@@ -8,7 +9,7 @@ const ON_SHOW = 9;
 export const load: PageServerLoad = ({ url, depends }) => {
 	depends('exhibit:now');
 	const exhibit = getStore().current();
-	if (!exhibit) return { teeth: [] };
+	if (!exhibit) return { teeth: [], asks: [] };
 	const { specimens } = viewFor(exhibit, url.searchParams.get('lang') ?? '');
 	// spread over the drawer, so that the row shows many kinds
 	const step = Math.max(1, specimens.length / ON_SHOW);
@@ -17,5 +18,5 @@ export const load: PageServerLoad = ({ url, depends }) => {
 		const { id, title, shape } = specimens[Math.floor(i)];
 		teeth.push({ id, title, shape });
 	}
-	return { teeth };
+	return { teeth, asks: attractAsks(exhibit) };
 };

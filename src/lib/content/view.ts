@@ -148,3 +148,15 @@ export interface ExhibitView {
 	/** null when the folder `feeding/` is not there or cannot be used */
 	feeding: FeedingView | null;
 }
+
+/** What the attract loop asks in one language. */
+export interface AttractAsks {
+	/** code of the language */
+	lang: string;
+	/** its own name */
+	name: string;
+	/** the questions, in the same order in every language */
+	asks: string[];
+	/** what to do, in one line */
+	touch: string;
+}

@@ -109,6 +109,12 @@ export class Comfort {
 		return this.sound ? gainAt(this.volume) : 0;
 	}
 
+	/** nothing has been set on this visit, and the panel is shut */
+	get untouched(): boolean {
+		const kept = this.#kept;
+		return !this.open && (Object.keys(USUAL) as (keyof Kept)[]).every((key) => kept[key] === USUAL[key]);
+	}
+
 	/** The next visitor begins as if nobody had been here. */
 	reset(): void {
 		this.open = false;
