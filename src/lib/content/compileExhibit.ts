@@ -1,3 +1,4 @@
+import { MOST_WORDS_IN_LABEL } from './proseFindings';
 import { checkFields } from './checkFields';
 import { placeOf } from './explainIssue';
 import { fieldPath, valueAt } from './fieldPath';
@@ -7,6 +8,12 @@ import type { YamlResult } from './readYaml';
 import { bedSchema, exhibitSchema, groupSchema, type ExhibitInFile } from './schemas';
 import type { Bed, Group } from './exhibit';
 import type { Reference } from './compileSpecimen';
+
+/**
+ * Twice the time that a slow reader (120 words a minute) takes over the longest label that is allowed: one second a word.
+ * common practice, no source
+ */
+const LEAST_IDLE_s = MOST_WORDS_IN_LABEL.en;
 
 /** Checks exhibit.yaml; what nothing else rests on (a room, a further language, the contact, how the screen hangs) is left out when it is wrong. */
 export function compileExhibit(yaml: YamlResult): { compiled: ExhibitInFile | null; findings: Finding[] } {
@@ -35,6 +42,15 @@ export function compileExhibit(yaml: YamlResult): { compiled: ExhibitInFile | nu
 		});
 	}
 	if (!value) return { compiled: null, findings };
+	if (value.idle.warnAfter_s < LEAST_IDLE_s) {
+		const path = ['idle', 'warn_after_s'];
+		findings.push(
+			finding('idle-too-short', placeOf(yaml.places, path), fieldPath(path), {
+				found: value.idle.warnAfter_s,
+				least: LEAST_IDLE_s,
+			}),
+		);
+	}
 	if (value.idle.resetAfterWarning_s < 20) {
 		const path = ['idle', 'reset_after_warning_s'];
 		findings.push(

@@ -514,6 +514,11 @@ export const MESSAGES = {
 			`The youngest age (${d.youngest}) is older than the oldest (${d.oldest}); ages are millions of years ago.`,
 			`Swap them: oldest_ma: ${d.youngest} and youngest_ma: ${d.oldest}`,
 		),
+	'idle-too-short': (d: { found: number; least: number }) =>
+		say(
+			`After ${d.found} seconds without a touch the screen asks whether anybody is there; a slow reader is then still reading.`,
+			`Write warn_after_s: ${d.least} or more.`,
+		),
 	'warning-too-short': (d: { found: number }) =>
 		say(
 			`Visitors get ${d.found} seconds to say that they are still there; some need 20 seconds at least.`,
@@ -787,6 +792,7 @@ export const WARNINGS: ReadonlySet<MessageId> = new Set<MessageId>([
 	'language-not-shown',
 	'missing-translation',
 	'hash-cuts-text',
+	'idle-too-short',
 	'warning-too-short',
 	'unlike-the-card',
 	'unlikely-size',

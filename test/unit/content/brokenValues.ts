@@ -239,6 +239,22 @@ export const brokenValues: BrokenCase[] = [
 		],
 	},
 	{
+		name: 'asked too soon whether anybody is there',
+		overlay: edited('exhibit.yaml', 'warn_after_s: 100', 'warn_after_s: 30'),
+		shows: ['skm-0001', 'skm-0002'],
+		problems: [
+			{
+				at: 'exhibit.yaml:7:23',
+				id: 'idle-too-short',
+				severity: 'warning',
+				path: 'idle.warn_after_s',
+				message:
+					'After 30 seconds without a touch the screen asks whether anybody is there; a slow reader is then still reading.',
+				remedy: 'Write warn_after_s: 100 or more.',
+			},
+		],
+	},
+	{
 		name: 'too little time to answer the warning',
 		overlay: edited('exhibit.yaml', 'reset_after_warning_s: 25', 'reset_after_warning_s: 5'),
 		shows: ['skm-0001', 'skm-0002'],
