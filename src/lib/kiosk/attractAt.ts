@@ -6,7 +6,7 @@ const TURN_s = 4.8;
 const TURN_deg = 120;
 
 /** The lamp swings low from side to side, so that ridges and edges come out. */
-const LAMP = { from_deg: 275, to_deg: 325, elevation_deg: 24 };
+const LAMP = { from_deg: 275, to_deg: 325, elevation_deg: 36 };
 
 /** Where what is bright stands, in hundredths of the screen from its place: no two steps in a row alike. */
 const SHIFTS: readonly (readonly [number, number])[] = [

@@ -14,10 +14,7 @@ export function securePage(headers: Headers, css: string): void {
 		);
 	headers.set('x-content-type-options', 'nosniff');
 	headers.set('referrer-policy', 'no-referrer');
-	headers.set(
-		'permissions-policy',
-		'camera=(), microphone=(), geolocation=(), usb=(), serial=(), bluetooth=()',
-	);
+	headers.set('permissions-policy', 'camera=(), microphone=(), geolocation=(), usb=(), serial=()');
 	headers.set('cross-origin-opener-policy', 'same-origin');
 	headers.set('cross-origin-resource-policy', 'same-origin');
 }
