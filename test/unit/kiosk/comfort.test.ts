@@ -97,4 +97,18 @@ describe('Comfort', () => {
 	it('goes up to text twice as large, as WCAG 2.2 1.4.4 asks', () => {
 		expect(Math.max(...Object.values(TEXT_SCALE))).toBe(2);
 	});
+
+	it('knows whether anything has been set on this visit', () => {
+		const comfort = new Comfort(system(true, true), memory());
+		expect(comfort.untouched).toBe(true);
+		comfort.volume += 1;
+		expect(comfort.untouched).toBe(false);
+		comfort.reset();
+		expect(comfort.untouched).toBe(true);
+		comfort.reducedMotion = true; // as the system says, but said by the visitor
+		expect(comfort.untouched).toBe(false);
+		comfort.reset();
+		comfort.open = true;
+		expect(comfort.untouched).toBe(false);
+	});
 });
