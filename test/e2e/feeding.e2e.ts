@@ -76,7 +76,11 @@ for (const [name, viewport] of [
 			for (const before of seen) expect(changed(before, now), corner).toBeGreaterThan(0.01);
 			seen.push(now);
 		}
-		await page.getByRole('button', { name: 'Now bite something' }).tap();
+		// on a slow machine the words above may still move as the finger comes down
+		await expect(async () => {
+			await page.getByRole('button', { name: 'Now bite something' }).tap();
+			await expect(page.locator('[data-bite]')).toBeVisible({ timeout: 3000 });
+		}).toPass({ timeout: 20_000 });
 		for (const prey of ['squid-mantle', 'bone']) {
 			const button = page.locator(`[data-bite] [data-prey-id="${prey}"]`);
 			await button.tap();
