@@ -4,7 +4,7 @@ import { fail, ok, type Result } from '../../domain/result';
 import { pathInside } from '../fsReader';
 import { writeAtomically } from '../writeAtomically';
 import { readExactly } from './specimenFiles';
-import type { FileEdit } from './types';
+import type { FileEdit } from '../../content/tableImport';
 
 /** One import at a time. */
 let turn: Promise<unknown> = Promise.resolve();

@@ -1,7 +1,7 @@
 import { CERTAINTIES, PARTS, PRESERVATIONS } from '../../content/exhibit';
 import { JAW_PLACES } from '../../domain/quiz/question';
 import { mmPer } from './readNumber';
-import type { MappedColumn } from './types';
+import type { MappedColumn } from '../../content/tableImport';
 
 export interface Column {
 	key: string;

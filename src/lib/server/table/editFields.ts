@@ -3,7 +3,7 @@ import { readYaml } from '../../content/readYaml';
 import { fail, ok, type Result } from '../../domain/result';
 import { canonicalJson } from '../canonicalJson';
 import { yamlSplice, type YamlSplice } from '../yamlSplice';
-import type { CellValue } from './types';
+import type { CellValue } from '../../content/tableImport';
 import { yamlScalar } from './yamlScalar';
 
 export interface FieldEdit {

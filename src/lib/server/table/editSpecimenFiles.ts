@@ -3,7 +3,7 @@ import type { Column } from './columns';
 import { editFields, type FieldEdit } from './editFields';
 import { editLabel, newLabel, type LabelEdits } from './labelFile';
 import type { SpecimenFiles } from './specimenCells';
-import type { CellValue, FileEdit, TableProblem } from './types';
+import type { CellValue, FileEdit, TableProblem } from '../../content/tableImport';
 import { yamlScalar } from './yamlScalar';
 
 /** Keys of specimen.yaml in the order in which they are written. */

@@ -1,7 +1,7 @@
 import { readYaml } from '../../content/readYaml';
 import { fail, ok, type Result } from '../../domain/result';
 import { editFields } from './editFields';
-import type { CellValue } from './types';
+import type { CellValue } from '../../content/tableImport';
 import { yamlScalar } from './yamlScalar';
 
 export const LABEL_KEYS = ['title', 'short', 'alt'] as const;

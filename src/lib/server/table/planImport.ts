@@ -14,7 +14,7 @@ import { readCell } from './readCell';
 import { hasDecimalComma } from './readNumber';
 import type { Table } from './readTable';
 import { specimenCells, type SpecimenFiles } from './specimenCells';
-import type { CellValue, FileEdit, ImportPlan, ReportRow, TableProblem } from './types';
+import type { CellValue, FileEdit, ImportPlan, ReportRow, TableProblem } from '../../content/tableImport';
 
 export interface ImportContext {
 	reader: ContentReader;

@@ -3,7 +3,7 @@ import type { Column } from './columns';
 import { isFormula, unguardFormula } from './guardFormula';
 import { bodyOf } from './labelFile';
 import { readNumber } from './readNumber';
-import type { CellValue, TableProblem } from './types';
+import type { CellValue, TableProblem } from '../../content/tableImport';
 
 /**
  * What a cell says; undefined for an empty one, which leaves the value as it is; null for a hyphen alone, which takes

@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import { fail, ok, type Result } from '../../domain/result';
 import { decodeTable, type TableEncoding } from './decodeTable';
-import type { TableProblem } from './types';
+import type { TableProblem } from '../../content/tableImport';
 
 export type Delimiter = ',' | ';' | '\t';
 

@@ -5,7 +5,7 @@ import { exportTable } from '../../../../src/lib/server/table/exportTable';
 import { newLabel } from '../../../../src/lib/server/table/labelFile';
 import { planImport } from '../../../../src/lib/server/table/planImport';
 import { specimenCells, type SpecimenFiles } from '../../../../src/lib/server/table/specimenCells';
-import type { ImportPlan } from '../../../../src/lib/server/table/types';
+import type { ImportPlan } from '../../../../src/lib/content/tableImport';
 import { VALID_CONTENT } from '../../content/validContent';
 import { contextOf, demoFiles, tableFrom } from './samples';
 

@@ -82,3 +82,13 @@ export interface ImportPlan {
 	/** over everything that would be written and what stands there now */
 	hash: string;
 }
+
+/** What the desk is answered. */
+export interface ImportAnswer extends Omit<ImportPlan, 'edits'> {
+	/** how many files would be written */
+	files: number;
+	/** how many were */
+	written?: number;
+}
+
+export type ImportFailure = TableProblem | { code: 'changed-meanwhile' | 'not-written'; written: number };
