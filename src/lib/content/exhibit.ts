@@ -119,6 +119,17 @@ export interface DeclaredSize {
 	baseWidth_mm?: number;
 }
 
+/** A find's place, exact: to be kept in the house. */
+export interface Locality {
+	/** in words */
+	place?: string;
+	/** decimal degrees, WGS84; north and east above 0 */
+	latitude_deg: number;
+	longitude_deg: number;
+	/** 1 = withheld; 2, 3, 4 = rounded to 0.1, 0.01, 0.001 degrees */
+	sensitivity: number;
+}
+
 export const FEATURE_KINDS = ['carina', 'ridge', 'facet', 'pit', 'tip', 'neck', 'root', 'other'] as const;
 export type FeatureKind = (typeof FEATURE_KINDS)[number];
 
@@ -177,6 +188,8 @@ export interface Specimen {
 	bed?: string;
 	/** where in its jaw the tooth stood; absent where nobody says */
 	jawPlace?: JawPlace;
+	/** where it was found, for other collections; never shown to visitors, and handed on rounded only */
+	locality?: Locality;
 	/** where found, as free text by language, lives in the label */
 	features: MarkedFeature[];
 	licence: string;

@@ -139,6 +139,11 @@ const EXAMPLES: Readonly<Record<string, string>> = {
 	...REPLACEMENT_EXAMPLES,
 	...QUIZ_EXAMPLES,
 	jaw_place: 'jaw_place: back',
+	locality: 'locality: { latitude_deg: 51.5, longitude_deg: -0.1, sensitivity: 2 }',
+	place: 'place: Foreshore below the mill',
+	latitude_deg: 'latitude_deg: 51.50735',
+	longitude_deg: 'longitude_deg: -0.12776',
+	sensitivity: 'sensitivity: 2',
 	keep_days: 'keep_days: 400',
 	counts: 'counts: { keep_days: 400 }',
 };

@@ -181,6 +181,13 @@ export const specimenSchema = fields({
 		base_length_mm: size.optional(),
 		base_width_mm: size.optional(),
 	}).optional(),
+	locality: fields({
+		place: text.optional(),
+		latitude_deg: z.number().min(-90).max(90),
+		longitude_deg: z.number().min(-180).max(180),
+		// 1 most, 4 least sensitive
+		sensitivity: count.min(1).max(4),
+	}).optional(),
 	features: z
 		.array(
 			fields({
