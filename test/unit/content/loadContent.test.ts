@@ -5,7 +5,7 @@ import { createContentCache, loadContent, MOST_BYTES } from '../../../src/lib/co
 import { MESSAGES, WARNINGS } from '../../../src/lib/content/messages';
 import type { Problem } from '../../../src/lib/content/problem';
 import { fsReader } from '../../../src/lib/server/fsReader';
-import type { BrokenCase } from './brokenContent';
+import { S1, type BrokenCase } from './brokenContent';
 import { brokenAnimals } from './brokenAnimals';
 import { brokenCrowns } from './brokenCrowns';
 import { brokenFeeding } from './brokenFeeding';
@@ -246,6 +246,25 @@ declared: { crown_height_mm: 42, base_width_mm: 15.5 }
 		);
 		expect(draft!.ui.en.teeth).toBe("'{count, plural, one {# tooth other {# teeth}}'");
 		expect(draft!.ui.en.start_title).toBe('What can a tooth tell?');
+	});
+
+	it('keeps where a tooth was found, and refuses a place off the globe', async () => {
+		const withPlace = (line: string) =>
+			load(contentWith(edited(S1, 'features:\n', `locality: { ${line} }\nfeatures:\n`)));
+		const line = 'place: Mill, latitude_deg: 51.50735, longitude_deg: -0.12776, sensitivity: 2';
+		const { draft, problems } = await withPlace(line);
+		expect(problems).toEqual([]);
+		expect(draft!.specimens[0].locality).toEqual({
+			place: 'Mill',
+			latitude_deg: 51.50735,
+			longitude_deg: -0.12776,
+			sensitivity: 2,
+		});
+		const off = await withPlace('latitude_deg: 91, longitude_deg: -0.1, sensitivity: 5');
+		expect(off.problems.map(({ id, path }) => [id, path])).toEqual([
+			['out-of-range', 'locality.latitude_deg'],
+			['out-of-range', 'locality.sensitivity'],
+		]);
 	});
 
 	it('names a feature in the first language where a translation is missing', async () => {
