@@ -1,6 +1,8 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
+import { unzipSync } from 'fflate';
+import { readArchive } from '../unit/server/darwinCore/readArchive';
 import { CONTENT, expect, ready, test } from './helpers';
 
 // A curator takes the specimens out as a table, mends a title in it, and brings it back.
@@ -61,4 +63,17 @@ test('a table with a mistake is refused row by row, with the reason', async ({ p
 	await page.setViewportSize({ width: 390, height: 844 });
 	await page.screenshot({ path: 'test-results/desk-table-phone.png', fullPage: true });
 	expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+});
+
+test('the archive for other collections unpacks and reads back', async ({ request }) => {
+	const response = await request.get('/desk/darwin-core');
+	expect(response.headers()['content-type']).toBe('application/zip');
+	const { core, extensions, metadata } = readArchive(unzipSync(new Uint8Array(await response.body())));
+	expect(metadata).toBe('eml.xml');
+	expect(core.rows.map((row) => row['http://rs.tdwg.org/dwc/terms/catalogNumber'])).toContain('SKM 0104');
+	const ids = new Set(core.rows.map(({ id }) => id));
+	expect(extensions.map(({ rows }) => rows.length > 0)).toEqual([true, true]);
+	for (const { rows } of extensions) for (const { id } of rows) expect(ids).toContain(id);
+	const media = extensions[1].rows[0];
+	expect(media['http://rs.tdwg.org/ac/terms/hashValue']).toMatch(/^[0-9a-f]{64}$/);
 });
