@@ -14,7 +14,7 @@ import { inhibitionResult, runInhibition } from '../../src/lib/domain/replacemen
 import type { Jaw } from '../../src/lib/domain/replacement/jaw';
 import { osbornEruption, osbornWave } from '../../src/lib/domain/replacement/osborn';
 import { phaseAt } from '../../src/lib/domain/replacement/phaseAt';
-import { seededRandom } from '../../src/lib/domain/replacement/seededRandom';
+import { seededRandom } from '../../src/lib/domain/random/seededRandom';
 import { seriesOffset } from '../../src/lib/domain/replacement/seriesOffset';
 import { seriesWave } from '../../src/lib/domain/replacement/seriesWave';
 import {

@@ -30,7 +30,8 @@ const ALLOWED: Record<string, RegExp> = {
 	'domain/measure': /^room:domain\/(vec3|result|mesh|tooth)$/,
 	'domain/feeding': /^room:domain\/(vec3|result|mesh|tooth|measure)$/,
 	'domain/compare': /^room:domain\/(vec3|result|mesh|tooth|measure)$/,
-	'domain/replacement': /^(room:domain\/(vec3|result|mesh|tooth|measure)|manifold-3d)$/,
+	'domain/replacement': /^(room:domain\/(vec3|result|random|mesh|tooth|measure)|manifold-3d)$/,
+	'domain/quiz': /^room:domain\/(random|compare|measure|mesh|tooth)$/,
 	content:
 		/^(room:domain\/.*|zod|yaml|markdown-it|sanitize-html|intl-messageformat|@formatjs\/.*|fastest-levenshtein)$/,
 	stage: /^(room:domain\/.*|room:content|three|three\/.*|three-mesh-bvh|meshoptimizer)$/,

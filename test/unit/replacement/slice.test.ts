@@ -6,7 +6,7 @@ import {
 	linesBetween,
 	widthOffAxis,
 } from '../../../src/lib/domain/replacement/dentineSlice';
-import { seededRandom } from '../../../src/lib/domain/replacement/seededRandom';
+import { seededRandom } from '../../../src/lib/domain/random/seededRandom';
 
 describe('dentineSlice', () => {
 	it.each([1, 2, 3, 40])('has as many lines as days, whoever counts (seed %i)', (seed) => {

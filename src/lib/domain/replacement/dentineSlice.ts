@@ -1,5 +1,5 @@
 import { OFF_AXIS_LOSS } from './dailyLines';
-import { normalFrom } from './seededRandom';
+import { normalFrom } from '../random/seededRandom';
 
 /** A slice of dentine with its daily lines, made up to a true age, so that whoever counts right gets that age. */
 export interface DentineSlice {

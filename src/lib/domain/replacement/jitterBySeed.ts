@@ -1,5 +1,5 @@
 import type { Jitter } from './jaw';
-import { normalFrom, seededRandom } from './seededRandom';
+import { normalFrom, seededRandom } from '../random/seededRandom';
 
 /** Never so far that two teeth of a position change places. */
 const MOST = 0.45;

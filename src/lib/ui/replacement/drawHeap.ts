@@ -1,5 +1,5 @@
 import type { Heap } from '../../domain/replacement/heapSize';
-import { seededRandom } from '../../domain/replacement/seededRandom';
+import { seededRandom } from '../../domain/random/seededRandom';
 import { CHILD_HEIGHT_M, CHILD_PATH, CHILD_UNITS_PER_M, CHILD_WIDTH_M } from '../childOutline';
 import { HAND_LENGTH_MM, HAND_PATH, HAND_WIDTH_MM } from './handOutline';
 
