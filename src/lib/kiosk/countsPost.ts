@@ -22,7 +22,8 @@ export class CountsPost {
 
 	add(body: object, batch: string): void {
 		this.#waiting.push({ batch, body });
-		void this.#work();
+		// where nobody answered, the next try comes by itself
+		if (!this.#timer) void this.#work();
 	}
 
 	/** Ends trying again. */
@@ -32,6 +33,7 @@ export class CountsPost {
 	}
 
 	async #work(): Promise<void> {
+		this.#timer = null;
 		if (this.#busy) return;
 		this.#busy = true;
 		let wait_ms = 0;

@@ -18,7 +18,31 @@ export interface RoundCounts {
 	rounds: { round: string; total: number; of: number }[];
 }
 
-const KEY = 'tooth-table.round';
+/** The round on the screen is kept under this name, for the length of a visit. */
+export const ROUND_KEY = 'tooth-table.round';
+
+/** What is kept: where the round stands, and its questions, so that an edit of the exhibit does not take them away. */
+export interface KeptRound {
+	state: RoundState;
+	questions: Question[];
+}
+
+/**
+ * Whether the questions of a round may still be asked: all their teeth are there, and what a curator wrote still says
+ * the same is right.
+ */
+export function stillAsked(questions: readonly Question[], ground: QuizGround): boolean {
+	const teeth = new Set(ground.teeth.map(({ id }) => id));
+	const right = new Map([
+		...ground.claims.map(({ id, verdict }) => [`claim-${id}`, verdict as string] as const),
+		...ground.own.map((own) => [`own-${own.id}`, own.right] as const),
+	]);
+	return questions.every(({ id, kind, teeth: shown, options }) => {
+		if (shown.some((tooth) => !teeth.has(tooth))) return false;
+		if (kind !== 'claim' && !id.startsWith('own-')) return true;
+		return options.find((option) => option.right)?.id === right.get(id);
+	});
+}
 
 /** One round on the screen: its questions, where it stands, and what happens next. */
 export class QuizRound {
@@ -33,34 +57,42 @@ export class QuizRound {
 	constructor(
 		ground: QuizGround,
 		groundHash: string,
-		start: { code: string; plan: RoundPlan; teams: number } | RoundState,
+		start: { code: string; plan: RoundPlan; teams: number } | KeptRound,
 		tools: { memory: RoundMemory | null; now: () => number; count: (counts: RoundCounts) => void },
 	) {
-		const plan = 'plan' in start ? start.plan : readRoundCode(start.code);
+		const plan = 'plan' in start ? start.plan : readRoundCode(start.state.code);
 		if (!plan) throw new Error('QuizRound: no round has this code');
 		this.plan = plan;
 		this.#memory = tools.memory;
 		this.#now = tools.now;
 		this.#count = tools.count;
 		this.#teeth = new Map(ground.teeth.map((tooth) => [tooth.id, tooth]));
-		this.questions = buildRound(ground, plan.band, plan.length, plan.seed);
-		this.state =
-			'plan' in start
-				? startRound(start.code, groundHash, start.teams, this.questions.length, tools.now())
-				: { ...start, since_ms: tools.now() };
+		if ('plan' in start) {
+			this.questions = buildRound(ground, plan.band, plan.length, plan.seed);
+			this.state = startRound(start.code, groundHash, start.teams, this.questions.length, tools.now());
+		} else {
+			this.questions = start.questions;
+			this.state = { ...start.state, since_ms: tools.now() };
+		}
 		this.#keep();
 	}
 
-	/** The round that was going on before the page was reloaded; null when there is none, or its teeth have changed. */
-	static kept(memory: RoundMemory | null, groundHash: string): RoundState | null {
+	/** The round that was going on before the page was reloaded; null when there is none, or it cannot go on. */
+	static kept(memory: RoundMemory | null, ground: QuizGround): KeptRound | null {
 		try {
-			const state = JSON.parse(memory?.getItem(KEY) ?? 'null') as RoundState | null;
-			const whole =
-				state && state.ground === groundHash && readRoundCode(state.code) && state.phase !== 'done';
-			return whole ? state : null;
+			const kept = JSON.parse(memory?.getItem(ROUND_KEY) ?? 'null') as KeptRound | null;
+			if (!kept || !readRoundCode(kept.state.code) || kept.state.phase === 'done') return null;
+			if (kept.questions.length !== kept.state.questions || !kept.questions[kept.state.at]) return null;
+			return stillAsked(kept.questions, ground) ? kept : null;
 		} catch {
 			return null;
 		}
+	}
+
+	/** Whether the round can go on with the exhibit as it is now; teeth as they are now judge what is touched. */
+	follow(ground: QuizGround): boolean {
+		this.#teeth = new Map(ground.teeth.map((tooth) => [tooth.id, tooth]));
+		return stillAsked(this.questions, ground);
 	}
 
 	/** The question on the screen; none in a round without questions. */
@@ -82,16 +114,24 @@ export class QuizRound {
 
 	/** Forgets everything about the round. */
 	forget(): void {
-		this.#memory?.removeItem(KEY);
+		try {
+			this.#memory?.removeItem(ROUND_KEY);
+		} catch {
+			// a forbidden store holds nothing either
+		}
 	}
 
 	#keep(): void {
 		try {
-			if (this.state.phase === 'done') this.#memory?.removeItem(KEY);
-			else this.#memory?.setItem(KEY, JSON.stringify(this.state));
+			if (this.state.phase === 'done') this.#memory?.removeItem(ROUND_KEY);
+			else this.#memory?.setItem(ROUND_KEY, JSON.stringify(this.#whole()));
 		} catch {
 			// a full or forbidden store: the round goes on, but not over a reload
 		}
+	}
+
+	#whole(): KeptRound {
+		return { state: this.state, questions: [...this.questions] };
 	}
 
 	#tellAnswers(): void {

@@ -2,6 +2,7 @@ import { BufferAttribute, BufferGeometry } from 'three';
 import { expect, it } from 'vitest';
 import { vec3 } from '../../../src/lib/domain/vec3';
 import { createPicker } from '../../../src/lib/stage/pick';
+import { caliperAside } from '../../../src/lib/ui/quiz/caliperAside';
 import { caliperStart } from '../../../src/lib/ui/tools/caliperStart';
 import { ellipticCone } from '../mesh/shapes';
 
@@ -30,4 +31,13 @@ it('a caliper begins from the tip to the back end of the base: the height of a l
 it('an empty view has no caliper', () => {
 	const none = { middleAt: () => null, outermost: () => null, snap: () => null };
 	expect(caliperStart(none, 20)).toBeNull();
+});
+
+it('the caliper of a question begins where nothing asked for is measured: far from the height of the crown', () => {
+	for (const lean of [0, 5, -4]) {
+		const [upper, lower] = caliperAside(viewOf(24, lean), 24)!;
+		expect(vec3.distance(upper.point, lower.point) / 24).toBeLessThan(0.5);
+		expect(upper.point[1]).toBeGreaterThan(lower.point[1]);
+	}
+	expect(caliperAside({ middleAt: () => null, outermost: () => null, snap: () => null }, 20)).toBeNull();
 });

@@ -7,16 +7,24 @@ const name = z
 	.string()
 	.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/)
 	.max(160);
+/** of a question, by its kind: see domain/quiz */
+const asked = name.regex(/^(choose|touch|place|order|match|caliper|shed|position|claim|own)-/);
 const places = z.number().int().min(0).max(15);
 
 const answer = z.strictObject({
-	question: name,
+	question: asked,
 	option: name,
 	right: z.boolean(),
 	hinted: z.boolean(),
 	band: z.enum(AGE_BANDS),
 });
-const taker = z.strictObject({ question: name, option: name, right: z.boolean(), total: places, of: places });
+const taker = z.strictObject({
+	question: asked,
+	option: name,
+	right: z.boolean(),
+	total: places,
+	of: places,
+});
 const round = z.strictObject({ round: z.string().regex(/^\d{6}$/), total: places, of: places });
 
 /** What a screen sends: answers as they are locked in; takers and rounds when a round has come to its end. */

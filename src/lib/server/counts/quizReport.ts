@@ -76,8 +76,13 @@ function shown(report: ItemReport, answers: readonly AnswerCount[]): QuestionRep
 			.reduce((sum, { count }) => sum + count, 0),
 	);
 	const visible = hideSmall(counts);
+	// a share and a total would give a hidden count back
+	const told = options.every(({ right }, i) => !right || visible[i] !== null);
 	return {
 		...rest,
+		p: told ? rest.p : null,
+		interval: told ? rest.interval : null,
+		beyondChance: told ? rest.beyondChance : null,
 		answers: hideSmall([all])[0],
 		hinted: hideSmall([hinted])[0],
 		options: options.map(({ share, ...option }, i) => ({
