@@ -25,7 +25,7 @@ export function featureFacing(
  * has no section there.
  */
 export function featureHit(
-	view: StageView,
+	view: Pick<StageView, 'middleAt' | 'outermost'>,
 	{ at, where_deg }: Pick<FeatureView, 'at' | 'where_deg'>,
 	crownHeight_mm: number,
 ): SurfaceHit | null {

@@ -6,9 +6,19 @@ import { featureHit } from '../featureHit';
 /** The plane of the crown's base in the tooth frame. */
 const BASE: PlaneFrame = { origin: [0, 0, 0], u: [1, 0, 0], v: [0, 0, -1], normal: [0, 1, 0] };
 
+/** At the very tip there is no section: from here up the way leads to the top of the one just below. */
+const TIP = 0.97;
+
 /** Where a part lies on the tooth on show; null where the tooth has no section there. */
-export const partHit = (view: StageView, part: TouchPart, crownHeight_mm: number): SurfaceHit | null =>
-	featureHit(view, part, crownHeight_mm);
+export function partHit(
+	view: Pick<StageView, 'middleAt' | 'outermost'>,
+	part: Pick<TouchPart, 'at' | 'where_deg'>,
+	crownHeight_mm: number,
+): SurfaceHit | null {
+	if (part.at < TIP) return featureHit(view, part, crownHeight_mm);
+	const middle = view.middleAt(BASE, TIP * crownHeight_mm);
+	return middle && view.outermost(middle, [0, 1, 0]);
+}
 
 /** A touched place in the words of the quiz: share of crown height, degrees round the section, mm from its middle. */
 export function touchedPlace(
