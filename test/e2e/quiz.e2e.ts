@@ -157,7 +157,9 @@ test('a teacher and four teams: ten questions by touch, each told with its reaso
 		told.map(({ question }) => question),
 	);
 	for (const [i, { ask, because, right, kind, wrong }] of told.entries()) {
-		expect((await sheet.nth(i).locator('h3').innerText()).replace(/^\d+\s*/, '')).toBe(ask);
+		// paper has no rings to measure between
+		if (kind !== 'caliper')
+			expect((await sheet.nth(i).locator('h3').innerText()).replace(/^\d+\s*/, '')).toBe(ask);
 		const words = await answers.nth(i).innerText();
 		expect(words).toContain(because);
 		// places on a tooth have no letters on paper, and a hand's order has many wrong ways

@@ -33,8 +33,8 @@ export interface KeptRound {
  */
 export function stillAsked(questions: readonly Question[], ground: QuizGround): boolean {
 	const teeth = new Set(ground.teeth.map(({ id }) => id));
-	const right = new Map([
-		...ground.claims.map(({ id, verdict }) => [`claim-${id}`, verdict as string] as const),
+	const right = new Map<string, string>([
+		...ground.claims.map(({ id, verdict }) => [`claim-${id}`, verdict] as const),
 		...ground.own.map((own) => [`own-${own.id}`, own.right] as const),
 	]);
 	return questions.every(({ id, kind, teeth: shown, options }) => {

@@ -2,7 +2,7 @@ import { ACROSS } from '../../domain/measure/cutSection';
 import type { StageView, SurfaceHit } from '../../stage/api';
 
 /** Shares of the crown's height at which the ends lie before anybody has measured: well inside the crown. */
-const HEIGHTS = [0.68, 0.4] as const;
+const HEIGHTS = [0.72, 0.32] as const;
 
 /**
  * Where the caliper of a question lies at first: across the middle of the face that looks at the viewer, so that it
