@@ -20,7 +20,7 @@ export const init: ServerInit = async () => {
 };
 
 /** What changes something is small and rare: a class answers every few seconds, and fifty screens may do so at once. */
-const gate = postGate({ most: 3000, window_ms: 60_000, mostBytes: 512_000 });
+const gate = postGate({ most: 3000, window_ms: 60_000, mostBytes: 256_000 });
 
 export const handle: Handle = async ({ event, resolve }) => {
 	const refused = gate(event.request);

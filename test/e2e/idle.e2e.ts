@@ -367,7 +367,7 @@ test('policy: what is not a page may do nothing; what changes something is bound
 	expect(health.headers()['content-security-policy']).toContain("default-src 'none'");
 	expect(health.headers()['content-security-policy']).toContain("frame-ancestors 'none'");
 	const large = await request.post('/quiz/counts', {
-		data: 'x'.repeat(600_000),
+		data: 'x'.repeat(300_000),
 		headers: { 'content-type': 'application/json' },
 	});
 	expect(large.status()).toBe(413);
