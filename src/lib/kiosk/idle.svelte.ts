@@ -34,6 +34,8 @@ const MOST_STEP_ms = 2_000;
 const LEAST_WARNING_s = 20;
 /** On a start screen where nothing would be lost, the loop need not wait for a slow reader of the longest label. */
 const REST_AFTER_s = 40;
+/** No label is read aloud for longer: a voice that never says that it has ended does not keep the screen from clearing. */
+const MOST_BUSY_s = 600;
 /** Between two tries to go back to the start. */
 const RETRY_AFTER_s = 5;
 
@@ -48,6 +50,8 @@ export class Idle {
 	/** quiet time in this state, ms */
 	#quiet_ms = 0;
 	#last_ms = 0;
+	/** for how long something has gone on without a touch, ms */
+	#busy_ms = 0;
 	#hidden = false;
 	#clearing = false;
 	#holds = new Map<symbol, number>();
@@ -75,6 +79,7 @@ export class Idle {
 	touched(): void {
 		if (this.state === 'clearing') this.#to('awake');
 		this.#quiet_ms = 0;
+		this.#busy_ms = 0;
 		if (this.state === 'asking') this.#count();
 	}
 
@@ -125,7 +130,8 @@ export class Idle {
 		this.#quiet_ms += step;
 		const quiet_s = this.#quiet_ms / 1000;
 		if (this.state === 'awake') {
-			if (this.#tools.busy()) this.#quiet_ms = 0;
+			this.#busy_ms = this.#tools.busy() ? this.#busy_ms + step : 0;
+			if (this.#busy_ms > 0 && this.#busy_ms < MOST_BUSY_s * 1000) this.#quiet_ms = 0;
 			else if (this.#tools.atStart()) {
 				if (quiet_s >= Math.min(REST_AFTER_s, this.#warnAfter_s)) this.#to('resting');
 			} else if (quiet_s >= this.#warnAfter_s) this.#to('asking');

@@ -126,6 +126,15 @@ describe('Idle', () => {
 		expect(idle.state).toBe('awake');
 	});
 
+	it('asks all the same when a voice never ends', async () => {
+		const { idle, seen, pass } = table();
+		seen.busy = true;
+		await pass(600 + 99);
+		expect(idle.state).toBe('awake');
+		await pass(3);
+		expect(idle.state).toBe('asking');
+	});
+
 	it('takes a sleep or a clock set forward for no more than a moment', async () => {
 		const { idle, seen, pass, jump } = table();
 		await pass(50);
