@@ -72,6 +72,28 @@ describe('words of built questions', () => {
 		}
 	});
 
+	it('numbers are written alike in all languages: the same arguments in the same form', () => {
+		const forms = (text: string) => (text.match(/\{\w+, number(, ::[^}]*)?\}/g) ?? []).sort();
+		for (const key of Object.keys(WORDS.en).filter((one) => /^(desk_)?quiz_/.test(one)))
+			for (const lang of LANGUAGES)
+				expect([...new Set(forms(WORDS[lang][key]))], `${lang} ${key}`).toEqual([
+					...new Set(forms(WORDS.en[key])),
+				]);
+	});
+
+	it('no measure has more than two decimals', () => {
+		for (const lang of LANGUAGES)
+			for (const { key, values } of MESSAGES) {
+				const exact = Object.fromEntries(
+					Object.entries(values).map(([name, value]) => [
+						name,
+						typeof value === 'number' && !Number.isInteger(value) ? value + 0.00123 : value,
+					]),
+				);
+				expect(formatIcu(lang, WORDS[lang][key], exact), `${lang} ${key}`).not.toMatch(/\d[.,]\d{3}/);
+			}
+	});
+
 	it('questions and reasons are short: 25 words a sentence at most', () => {
 		for (const lang of LANGUAGES)
 			for (const { key, values } of MESSAGES)
