@@ -52,10 +52,10 @@ export interface MeshShape {
 }
 
 /**
- * same-scale: one mm is one mm in every view; same-height: every crown is drawn equally tall; life-size: one mm is one
- * mm on the glass, whether or not it fits, and nothing zooms
+ * same-scale: one mm is one mm in every view; same-height: every crown is drawn equally tall; each-fits: every tooth as
+ * large as its view allows; life-size: one mm is one mm on the glass, whether or not it fits, and nothing zooms
  */
-export type ScaleMode = 'same-scale' | 'same-height' | 'life-size';
+export type ScaleMode = 'same-scale' | 'same-height' | 'each-fits' | 'life-size';
 
 /** Where a tooth is cut across its long axis: mm above the base of its crown, or a share of the crown's height. */
 export type Cut = { height_mm: number } | { fraction: number };

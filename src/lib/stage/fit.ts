@@ -30,6 +30,7 @@ export const pxPerMmToFit = ({ width_px, height_px, bounds }: FitInput): number 
 /**
  * px per mm of each view at zoom 1; null stays null (an empty view).
  * same-scale: one value for all, the largest tooth fits. same-height: crowns equally tall, all fit.
+ * each-fits: every one as large as its own view allows.
  * life-size: `lifePxPerMm` for all, fit or not; without it as same-scale.
  */
 export const fitViews = (
@@ -40,6 +41,7 @@ export const fitViews = (
 	const shown = views.filter((v): v is FitInput => v !== null && v.width_px > 0 && v.height_px > 0);
 	const fits = (v: FitInput | null): v is FitInput => v !== null && shown.includes(v);
 	if (mode === 'life-size' && lifePxPerMm !== null) return views.map((v) => (fits(v) ? lifePxPerMm : null));
+	if (mode === 'each-fits') return views.map((v) => (fits(v) ? pxPerMmToFit(v) : null));
 	if (mode !== 'same-height') {
 		const common = Math.min(...shown.map(pxPerMmToFit));
 		return views.map((v) => (fits(v) ? common : null));

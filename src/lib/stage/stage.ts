@@ -178,7 +178,8 @@ export const createStage = (
 	/** The views that go with this one: all when linked. */
 	const together = (view: HandledView) => (linked ? views : [view]);
 	/** Zoom is shared wherever sizes are meant to be compared. */
-	const zoomTogether = (view: HandledView) => (linked || scaleMode !== 'same-height' ? views : [view]);
+	const zoomTogether = (view: HandledView) =>
+		linked || (scaleMode !== 'same-height' && scaleMode !== 'each-fits') ? views : [view];
 	/** Every pose but at life size may be nearer or farther. */
 	const sized = (pose: Pose): Pose => (scaleMode === 'life-size' ? { ...pose, zoom: 1 } : pose);
 

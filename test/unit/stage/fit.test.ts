@@ -44,6 +44,11 @@ describe('px per mm', () => {
 		fits.forEach((f, i) => expect(f).toBeLessThanOrEqual(pxPerMmToFit(views[i]) * (1 + 1e-12)));
 	});
 
+	test('each fits: every tooth as large as if it were alone', () => {
+		const views = [view(20, 80, 20, 40), null, view(5, 20, 5, 12)];
+		expect(fitViews(views, 'each-fits')).toEqual([pxPerMmToFit(views[0]!), null, pxPerMmToFit(views[2]!)]);
+	});
+
 	test('life size: a mm is a mm of the glass, whether or not it fits', () => {
 		const views = [view(20, 80, 20, 40), null, view(5, 400, 5, 12)];
 		expect(fitViews(views, 'life-size', 3.7)).toEqual([3.7, null, 3.7]);
