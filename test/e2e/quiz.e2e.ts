@@ -514,9 +514,12 @@ for (const { name, format, width_mm, height_mm } of [
 	test(`the sheet on ${name}: scale bars right within 1 %, measured on the page laid out for print and in the PDF`, async ({
 		page,
 	}) => {
+		// as wide as what the margins of 14 mm leave of the paper
+		const width = Math.round(((width_mm - 28) * 96) / 25.4);
+		await page.setViewportSize({ width, height: 1000 });
+		await page.emulateMedia({ media: 'print' });
 		await page.goto(`/quiz/sheet?code=${roundCode({ band: '11-14', length: 10, seed: 2026 })}`);
 		await page.locator('.page[data-ready]').waitFor();
-		await page.emulateMedia({ media: 'print' });
 		const drawn = await page.locator('.sheet figure').evaluateAll((all) =>
 			all.map((figure) => {
 				const svg = figure.querySelector('svg')!;
