@@ -136,12 +136,19 @@ async function putCrown(page: Page, tap: Tap): Promise<void> {
 	const rows = await outline(page);
 	const tip = rows[4];
 	const base = rows[Math.round(rows.length * 0.52)];
-	await tap((tip.left + tip.right) / 2, tip.y);
-	await expect(page.locator('[data-step="apex"]')).toHaveAttribute('data-put', 'true');
+	// on a slow machine a tap may last too long to be one
+	const put = (step: string, x: number, y: number) =>
+		expect(async () => {
+			await tap(x, y);
+			await expect(page.locator(`[data-step="${step}"]`)).toHaveAttribute('data-put', 'true', {
+				timeout: 2000,
+			});
+		}).toPass({ timeout: 20_000 });
+	await put('apex', (tip.left + tip.right) / 2, tip.y);
 	await expect(page.locator('[data-step="mesial"]')).toHaveAttribute('aria-pressed', 'true');
-	await tap(base.left + 6, base.y);
+	await put('mesial', base.left + 6, base.y);
 	await expect(page.locator('[data-step="distal"]')).toHaveAttribute('aria-pressed', 'true');
-	await tap(base.right - 6, base.y);
+	await put('distal', base.right - 6, base.y);
 	for (const step of ['apex', 'mesial', 'distal'])
 		await expect(page.locator(`[data-step="${step}"]`)).toHaveAttribute('data-put', 'true');
 }
