@@ -361,7 +361,11 @@ test('the caliper question is answered with the caliper, put on the rings by han
 	await client.detach();
 	await expect.poll(reading).not.toBe(before);
 	const taken = await reading();
-	await page.locator('[data-take]').tap();
+	// the browser may take a tap right after a drag for a part of it
+	await expect(async () => {
+		await page.locator('[data-take]').tap();
+		await expect(page.locator('[data-lock]')).toBeEnabled({ timeout: 2000 });
+	}).toPass({ timeout: 20_000 });
 	await page.locator('[data-lock]').tap();
 	await page.locator('[data-told]').waitFor();
 	const right = page.locator('[data-told] li[data-verdict="right"]');
