@@ -91,8 +91,12 @@ export function touchesOne(
 	return parts.some((part) => onPart(part, place));
 }
 
+/** Smaller angle between two directions, 0 .. 180 degrees. */
+export const degreesApart = (a_deg: number, b_deg: number): number =>
+	Math.abs(((((a_deg - b_deg) % 360) + 540) % 360) - 180);
+
 function onPart(part: TouchPart, { at, where_deg }: { at: number; where_deg: number }): boolean {
-	const turn = Math.abs(((((where_deg - part.where_deg) % 360) + 540) % 360) - 180);
+	const turn = degreesApart(where_deg, part.where_deg);
 	if (part.kind === 'carina') return turn <= REACH.edge_deg && at >= (part.from ?? 0) - 0.1 && at <= 1.05;
 	const near = Math.abs(at - part.at) <= REACH.at;
 	// a neck goes all round; at the tip all sides meet

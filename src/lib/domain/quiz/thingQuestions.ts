@@ -1,6 +1,6 @@
 import type { Message } from '../compare/sayTrait';
 import { hardness } from './hardness';
-import { touchesOne } from './judge';
+import { degreesApart, touchesOne } from './judge';
 import {
 	CORNERS,
 	JAW_PLACES,
@@ -100,7 +100,7 @@ function wrongPlaces(
 export function clear(a: TouchPart, b: TouchPart): boolean {
 	const [low, high] = [Math.max(a.from ?? a.at, b.from ?? b.at), Math.min(a.to ?? a.at, b.to ?? b.at)];
 	const rise = low - high;
-	const turn = Math.abs(((((a.where_deg - b.where_deg) % 360) + 540) % 360) - 180);
+	const turn = degreesApart(a.where_deg, b.where_deg);
 	// near the tip all sides meet
 	const tip = Math.max(a.at, b.at) > 0.9;
 	return rise >= APART.at || (!tip && turn >= APART.deg && rise > -1);
