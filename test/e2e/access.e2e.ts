@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from './axe';
 import { allowFault, drawn, expect, ready, test, view } from './helpers';
 
 const LANGUAGES = ['en', 'fr', 'es'];

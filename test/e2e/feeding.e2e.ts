@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from './axe';
 import type { Locator, Page } from '@playwright/test';
 import { changed, expect, pixels, ready, test } from './helpers';
 
@@ -347,6 +347,7 @@ for (const lang of ['en', 'fr', 'es']) {
 		await ready(page);
 		for (const step of STEPS) {
 			await tab(page, step).tap();
+			await expect(page.locator('main')).toHaveAttribute('data-step', step);
 			if (step === 'bite') {
 				await page.locator('.hold').focus();
 				await page.keyboard.press('Enter');

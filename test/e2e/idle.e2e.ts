@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from './axe';
 import type { Page } from '@playwright/test';
 import sharp from 'sharp';
 import { allowFault, drawn, expect, ready, test } from './helpers';

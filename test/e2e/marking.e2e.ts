@@ -1,7 +1,7 @@
 import { readFile, rm, cp, writeFile } from 'node:fs/promises';
 import http from 'node:http';
 import path from 'node:path';
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from './axe';
 import type { Locator, Page } from '@playwright/test';
 import sharp from 'sharp';
 import { parse } from 'yaml';

@@ -1,7 +1,7 @@
 import { spawn, type ChildProcess } from 'node:child_process';
 import { cpSync, existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from './axe';
 import type { Locator, Page } from '@playwright/test';
 import Database from 'libsql';
 import { readRoundCode, roundCode } from '../../src/lib/domain/quiz/roundCode';

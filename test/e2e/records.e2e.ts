@@ -1,6 +1,6 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from './axe';
 import { unzipSync } from 'fflate';
 import { readArchive } from '../unit/server/darwinCore/readArchive';
 import { CONTENT, expect, ready, test } from './helpers';

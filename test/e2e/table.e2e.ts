@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from './axe';
 import { drawn, expect, ready, test, view } from './helpers';
 
 // Two to four teeth: laid, carried, taken away, told apart.

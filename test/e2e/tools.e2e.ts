@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from './axe';
 import type { Page } from '@playwright/test';
 import { changed, drawn, expect, pixels, ready, test, view } from './helpers';
 

@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from './axe';
 import type { Locator, Page } from '@playwright/test';
 import { expect, ready, test } from './helpers';
 
