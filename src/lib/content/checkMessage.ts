@@ -1,4 +1,5 @@
 import { IntlMessageFormat } from 'intl-messageformat';
+import type { MessageFault } from './messages/codes';
 
 /** Node types of the parsed message: 0 literal, 1 argument, 2 number, 3 date, 4 time, 5 select, 6 plural, 7 `#`, 8 tag. */
 interface MessageNode {
@@ -7,16 +8,16 @@ interface MessageNode {
 	options?: Record<string, { value: MessageNode[] }>;
 }
 
-export type CheckedMessage = { ok: true; names: string[] } | { ok: false; why: string };
+export type CheckedMessage = { ok: true; names: string[] } | { ok: false; why: MessageFault };
 
-const WHY: Readonly<Record<string, string>> = {
-	EXPECT_ARGUMENT_CLOSING_BRACE: 'a closing } is missing',
-	UNCLOSED_QUOTE_IN_ARGUMENT_STYLE: 'an apostrophe opens and is never closed',
-	EMPTY_ARGUMENT: 'there is nothing between { and }',
-	MALFORMED_ARGUMENT: 'the name between { and } is one word of letters, digits and _',
-	EXPECT_ARGUMENT_TYPE: 'number, plural or select is missing after the comma',
-	INVALID_ARGUMENT_TYPE: 'only number, plural or select may follow the comma',
-	MISSING_OTHER_CLAUSE: 'the choice other {…} is missing',
+const WHY: Readonly<Record<string, MessageFault>> = {
+	EXPECT_ARGUMENT_CLOSING_BRACE: 'brace-open',
+	UNCLOSED_QUOTE_IN_ARGUMENT_STYLE: 'apostrophe-open',
+	EMPTY_ARGUMENT: 'brace-empty',
+	MALFORMED_ARGUMENT: 'bad-filler',
+	EXPECT_ARGUMENT_TYPE: 'no-type',
+	INVALID_ARGUMENT_TYPE: 'bad-type',
+	MISSING_OTHER_CLAUSE: 'no-other',
 };
 
 /** Whether a screen text can be filled in, and the sorted names of its {fillers}. */
@@ -25,17 +26,15 @@ export function checkMessage(text: string): CheckedMessage {
 		const tree = new IntlMessageFormat(text, 'en', undefined, { ignoreTag: true }).getAst() as MessageNode[];
 		const names = new Set<string>();
 		collect(tree, names);
-		return readsTags(text) ? { ok: false, why: TAG } : { ok: true, names: [...names].sort() };
+		return readsTags(text) ? { ok: false, why: 'tag' } : { ok: true, names: [...names].sort() };
 	} catch (cause) {
 		const code = cause instanceof Error ? cause.message : '';
 		return {
 			ok: false,
-			why: WHY[code] ?? 'choices are written {count, plural, one {# tooth} other {# teeth}}',
+			why: WHY[code] ?? 'bad-choices',
 		};
 	}
 }
-
-const TAG = 'a < with a letter behind it is not possible here';
 
 /** Whether the screen would take a part of the text for a tag, and stumble over it. */
 function readsTags(text: string): boolean {

@@ -34,6 +34,6 @@ export function report<K extends MessageId>(
 
 /** A finding in its file, with the fields in the order of the problem list. */
 export function withFile(found: ReturnType<typeof finding>, file: string): Problem {
-	const { id, severity, line, column, path, message, remedy } = found;
-	return { id, severity, file, line, column, path, message, remedy };
+	const { id, severity, line, column, path, data, message, remedy } = found;
+	return { id, severity, file, line, column, path, data, message, remedy };
 }

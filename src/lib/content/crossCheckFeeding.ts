@@ -7,17 +7,18 @@ import type { Feeding, FeedingWords, Jaw, Prey } from './feedingContent';
 import { fieldPath } from './fieldPath';
 import { FEEDING_PARTS, type FeedingPart } from './fileKind';
 import { FILE_START } from './finding';
+import type { FeedingLoss } from './messages/codes';
 import { suggest } from './suggest';
 
 /** What cannot be shown without a table. */
-const WITHOUT: Readonly<Record<FeedingPart, string>> = {
-	thresholds: 'the feeding room is not shown',
-	crown: 'the feeding room is not shown',
-	materials: 'no prey is shown',
-	guilds: 'no guild is named',
-	ridges: 'nothing is said about ridges',
-	everyday: 'forces are not compared with everyday things',
-};
+const WITHOUT = {
+	thresholds: 'room',
+	crown: 'room',
+	materials: 'prey',
+	guilds: 'guilds',
+	ridges: 'ridges',
+	everyday: 'everyday',
+} as const satisfies Readonly<Record<FeedingPart, FeedingLoss>>;
 
 /**
  * The folder `feeding/` put together: materials of prey, sources and words against each other. Whatever is wrong with one
@@ -97,7 +98,8 @@ const wordsPath = (language: string): string => `feeding/words/${language}.yaml`
 /** Words by language; null when those of the first cannot be used. */
 function wordsOf(files: ContentFiles, languages: readonly Language[]): Record<string, FeedingWords> | null {
 	const words: Record<string, FeedingWords> = {};
-	for (const [i, { code, name }] of languages.entries()) {
+	for (const [i, language] of languages.entries()) {
+		const { code } = language;
 		const path = wordsPath(code);
 		const file = files.byPath.get(path);
 		if (file?.compiled?.feedingWords) words[code] = file.compiled.feedingWords;
@@ -105,13 +107,14 @@ function wordsOf(files: ContentFiles, languages: readonly Language[]): Record<st
 		if (i === 0)
 			report(files, path, 'feeding-part-missing', FILE_START, '', {
 				file: path,
-				without: 'the feeding room is not shown',
+				without: 'room',
 			});
 		else {
 			report(files, path, 'missing-translation', FILE_START, '', {
 				file: wordsPath(languages[0].code),
-				language: name,
-				shown: `the ${languages[0].name} words`,
+				language,
+				first: languages[0],
+				part: 'words',
 			});
 		}
 	}
@@ -133,14 +136,14 @@ function hasWords(
 		const file = wordsPath(first.code);
 		// a text that is there and wrong has its own message
 		if (!isWritten(files, file, section, id))
-			report(files, file, 'feeding-words-missing', FILE_START, key, { key, file, language: first.name });
+			report(files, file, 'feeding-words-missing', FILE_START, key, { key, file, language: first });
 		return false;
 	}
 	for (const { code } of others) {
 		if (!words[code] || at(code) !== undefined || isWritten(files, wordsPath(code), section, id)) continue;
 		report(files, wordsPath(code), 'text-not-translated', FILE_START, key, {
 			key,
-			language: first.name,
+			language: first,
 			shown: shownWords(at(first.code)),
 		});
 	}
@@ -170,7 +173,7 @@ function stopWords(
 			const shown = words[first.code].jaws[jaw.id]?.stops[id]?.name ?? id;
 			report(files, wordsPath(code), 'text-not-translated', FILE_START, key, {
 				key,
-				language: first.name,
+				language: first,
 				shown,
 			});
 		}

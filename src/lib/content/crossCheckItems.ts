@@ -23,8 +23,8 @@ export interface Items {
 export function crossCheckItems(files: ContentFiles, languages: readonly Language[]): Items {
 	const sourceFile = files.byPath.get('sources.yaml');
 	if (!sourceFile) {
-		const holds = 'the published works that numbers and statements come from';
-		report(files, 'sources.yaml', 'missing-file', FILE_START, '', { file: 'sources.yaml', holds });
+		const data = { file: 'sources.yaml', holds: 'sources' } as const;
+		report(files, 'sources.yaml', 'missing-file', FILE_START, '', data);
 	}
 	const read = sourceFile?.compiled?.sources;
 	const items: Items = {
@@ -84,17 +84,13 @@ export function textsOf<T = GroupText>(
 		if (text) texts[language.code] = text;
 		if (file || files.meant.has(path)) continue;
 		if (language === first) {
-			const name = { bed: 'The bed', group: 'The group', specimen: 'The specimen' }[of];
-			report(files, path, 'missing-text', FILE_START, '', {
-				file: path,
-				of: `${name} ${id}`,
-				language: first.name,
-			});
+			report(files, path, 'missing-text', FILE_START, '', { file: path, of, id, language: first });
 		} else {
 			report(files, path, 'missing-translation', FILE_START, '', {
 				file: firstPath,
-				language: language.name,
-				shown: `the ${first.name} text`,
+				language,
+				first,
+				part: 'text',
 			});
 		}
 	}
@@ -144,7 +140,7 @@ export function orphanTexts(files: ContentFiles): void {
 		const path = factsPath(of, kind.id);
 		if (files.byPath.has(path) || files.meant.has(path) || seen.has(path)) continue;
 		seen.add(path);
-		const holds = `the facts of the ${of} ${kind.id}, so it is left out of the exhibit`;
+		const holds = { of, id: kind.id };
 		report(files, path, 'missing-file', FILE_START, '', { file: path, holds });
 	}
 }

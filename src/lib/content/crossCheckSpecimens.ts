@@ -190,7 +190,7 @@ function features(
 				report(files, place[0], 'feature-not-translated', place[1], place[2], {
 					id: feature,
 					shown,
-					language: first.name,
+					language: first,
 				});
 			}
 		}

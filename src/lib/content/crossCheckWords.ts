@@ -25,7 +25,7 @@ export function crossCheckUi(
 	if (!known && !files.meant.has(firstFile)) {
 		report(files, firstFile, 'missing-file', FILE_START, '', {
 			file: firstFile,
-			holds: 'the words on buttons and screens in the first language',
+			holds: 'screen-words',
 		});
 	}
 	const base = known?.compiled?.ui;
@@ -74,7 +74,7 @@ function translated(
 		report(files, path, 'placeholder-mismatch', place, key, {
 			missing: missing.map(braces),
 			extra: extra.map(braces),
-			language: first.name,
+			language: first,
 		});
 	}
 	const untranslated = [...base.messages.keys()].filter((other) => !ui.messages.has(other));
@@ -85,7 +85,7 @@ function translated(
 	}
 	for (const [key, { text }] of base.messages) {
 		if (ui.messages.has(key) || ui.broken.has(key)) continue;
-		report(files, path, 'text-not-translated', FILE_START, key, { key, language: first.name, shown: text });
+		report(files, path, 'text-not-translated', FILE_START, key, { key, language: first, shown: text });
 	}
 	return kept;
 }
@@ -119,7 +119,7 @@ export function crossCheckGlossary(files: ContentFiles, languages: readonly Lang
 			if (own.has(id) || file!.compiled!.places.has(id)) continue;
 			report(files, path, 'text-not-translated', FILE_START, id, {
 				key: id,
-				language: first.name,
+				language: first,
 				shown: term,
 			});
 		}
@@ -136,7 +136,8 @@ function missingTable(
 ) {
 	report(files, path, 'missing-translation', FILE_START, '', {
 		file: firstFile,
-		language: language.name,
-		shown: `the ${first.name} words`,
+		language,
+		first,
+		part: 'words',
 	});
 }

@@ -1,6 +1,7 @@
 import { vec3, type Vec3 } from '../domain/vec3';
 import { fieldPath } from './fieldPath';
 import { finding, type Finding, type Place } from './finding';
+import type { Mark } from './messages/codes';
 import type { ScanInFile } from './schemas';
 
 /** Where the marks of a crown stand in specimen.yaml. */
@@ -13,10 +14,10 @@ export function crownFindings(
 	crown: NonNullable<ScanInFile['crown']>,
 	placeOf: (path: readonly (string | number)[]) => Place,
 ): Finding[] {
-	const marks: [name: string, key: string, place: Vec3][] = [
+	const marks: [name: Mark, key: string, place: Vec3][] = [
 		['apex', 'apex_mm', crown.apex_mm],
-		['mesial base', 'base_mesial_mm', crown.baseMesial_mm],
-		['distal base', 'base_distal_mm', crown.baseDistal_mm],
+		['baseMesial', 'base_mesial_mm', crown.baseMesial_mm],
+		['baseDistal', 'base_distal_mm', crown.baseDistal_mm],
 	];
 	const apart = (a: Vec3, b: Vec3): number => vec3.distance(a, b);
 	const size = Math.max(

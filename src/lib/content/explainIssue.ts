@@ -4,6 +4,7 @@ import { inUnitOf, numberIn } from './explainKey';
 import { fieldPath, valueAt } from './fieldPath';
 import { FILE_START, finding, type Finding, type Place } from './finding';
 import { exampleFor } from './messages';
+import type { Shown } from './messages/parts';
 import type { Places } from './readYaml';
 import { choicesAt, keysAt, rangeAt } from './schemaAt';
 import { SIDES } from '../domain/tooth/form';
@@ -69,7 +70,7 @@ export function explainIssue(
 			if (choices.length > 0) return [choice(value, choices, key, path, place)];
 			if (typeof value === 'number')
 				return [finding('out-of-range', place, path, { path, found, min: 0, max: 360 })];
-			return [finding('not-a-side', place, path, { path, found, meant: suggest(found, SIDES) })];
+			return [finding('not-a-side', place, path, { path, found, meant: suggest(written(found), SIDES) })];
 		}
 		case 'too_small':
 		case 'too_big': {
@@ -81,7 +82,7 @@ export function explainIssue(
 			return [finding('out-of-range', place, path, { path, found, ...range })];
 		}
 		case 'invalid_format':
-			return [badFormat(key, found, path, place)];
+			return [badFormat(key, written(found), path, place)];
 		case 'custom':
 			return [finding('not-a-point', place, path, { path, found: listed(value) })];
 		default:
@@ -90,14 +91,15 @@ export function explainIssue(
 }
 
 /** A short list as it would be written. */
-function listed(value: unknown): string {
-	return Array.isArray(value) ? `[${value.map(show).join(', ')}]` : show(value);
+function listed(value: unknown): Shown {
+	const inList = (one: unknown): string => written(show(one)) || (Array.isArray(one) ? '[…]' : '{…}');
+	return Array.isArray(value) ? `[${value.map(inList).join(', ')}]` : show(value);
 }
 
 function wrongType(
 	expected: string,
 	value: unknown,
-	found: string,
+	found: Shown,
 	key: string,
 	path: string,
 	place: Place,
@@ -113,7 +115,7 @@ function wrongType(
 			}
 			return notNumber(value, found, key, path, place);
 		case 'boolean': {
-			const meant = YES_NO[found.trim().toLowerCase()];
+			const meant = YES_NO[written(found).trim().toLowerCase()];
 			return finding('not-yes-no', place, path, { path, found, meant });
 		}
 		case 'string':
@@ -136,7 +138,7 @@ function wrongType(
 	}
 }
 
-function notNumber(value: unknown, found: string, key: string, path: string, place: Place): Finding {
+function notNumber(value: unknown, found: Shown, key: string, path: string, place: Place): Finding {
 	const read = typeof value === 'string' ? numberIn(value) : null;
 	if (!read) return finding('not-a-number', place, path, { path, found });
 	if (read.unit) {
@@ -150,7 +152,7 @@ function notNumber(value: unknown, found: string, key: string, path: string, pla
 
 function choice(value: unknown, choices: string[], key: string, path: string, place: Place): Finding {
 	const found = show(value);
-	const tidy = found
+	const tidy = written(found)
 		.trim()
 		.toLowerCase()
 		.replace(/[\s_]+/g, '-')
@@ -158,7 +160,7 @@ function choice(value: unknown, choices: string[], key: string, path: string, pl
 	const meant = choices.includes(tidy) ? tidy : suggest(tidy, choices);
 	if (choices === undefined || key !== 'rooms')
 		return finding('wrong-choice', place, path, { path, found, choices, meant });
-	return finding('unknown-room', place, path, { found, choices: [...ROOMS], meant });
+	return finding('unknown-room', place, path, { found: written(found), choices: [...ROOMS], meant });
 }
 
 function badFormat(key: string, found: string, path: string, place: Place): Finding {
@@ -193,8 +195,10 @@ export function idFrom(text: string): string {
 	);
 }
 
-function show(value: unknown): string {
-	if (typeof value === 'string') return value;
-	if (Array.isArray(value)) return 'a list';
-	return typeof value === 'object' && value !== null ? 'several values' : String(value);
+function show(value: unknown): Shown {
+	if (Array.isArray(value)) return { several: 'list' };
+	return typeof value === 'object' && value !== null ? { several: 'fields' } : String(value);
 }
+
+/** The text of a single value; empty for several. */
+const written = (found: Shown): string => (typeof found === 'string' ? found : '');

@@ -3,33 +3,25 @@ import { KEY_UNITS, snakeKey } from './camelKey';
 import { fieldPath } from './fieldPath';
 import { finding, type Finding, type Place } from './finding';
 import type { MessageData, MessageId } from './messages';
+import type { Measure } from './messages/codes';
 import { keyHomes } from './schemaAt';
 import { suggest } from './suggest';
 
-/** How each unit is said, and what one of it is in the file's own unit of that measure. */
-const UNITS: Readonly<Record<string, { measure: string; perUnit: Readonly<Record<string, number>> }>> = {
-	mm: {
-		measure: 'lengths are in millimetres',
-		perUnit: { um: 0.001, cm: 10, m: 1000, in: 25.4, inch: 25.4, inches: 25.4, ft: 304.8 },
-	},
-	m: { measure: 'lengths of animals are in metres', perUnit: { mm: 0.001, cm: 0.01, ft: 0.3048 } },
-	deg: { measure: 'angles are in degrees', perUnit: { rad: 180 / Math.PI, degrees: 1, degree: 1 } },
-	s: { measure: 'times are in seconds', perUnit: { ms: 0.001, min: 60, minutes: 60, sec: 1, seconds: 1 } },
-	in: { measure: 'the diagonal is in inches', perUnit: { cm: 1 / 2.54, mm: 1 / 25.4, inch: 1, inches: 1 } },
-	d: { measure: 'times of teeth are in days', perUnit: { days: 1, weeks: 7, years: 365.25, y: 365.25 } },
-	um: { measure: 'widths of lines are in micrometres', perUnit: { mm: 1000, micrometres: 1 } },
-	mm3: { measure: 'volumes of teeth are in cubic millimetres', perUnit: { cm3: 1000, ml: 1000 } },
-	px: { measure: 'the screen is in pixels', perUnit: { pixel: 1, pixels: 1 } },
-	mpa: {
-		measure: 'pressures are in megapascals',
-		perUnit: { pa: 1e-6, kpa: 0.001, gpa: 1000, psi: 0.00689476 },
-	},
-	gpa: { measure: 'stiffness is in gigapascals', perUnit: { mpa: 0.001, kpa: 1e-6 } },
-	kg: { measure: 'masses are in kilograms', perUnit: { g: 0.001, t: 1000, lb: 0.45359237, oz: 0.0283495 } },
-	ma: {
-		measure: 'ages are in millions of years',
-		perUnit: { ka: 0.001, years: 1e-6, ga: 1000, mya: 1, myr: 1 },
-	},
+/** What one of each other unit is in the unit that stands in the name of a line. */
+const UNITS: Readonly<Record<string, Readonly<Record<string, number>>>> = {
+	mm: { um: 0.001, cm: 10, m: 1000, in: 25.4, inch: 25.4, inches: 25.4, ft: 304.8 },
+	m: { mm: 0.001, cm: 0.01, ft: 0.3048 },
+	deg: { rad: 180 / Math.PI, degrees: 1, degree: 1 },
+	s: { ms: 0.001, min: 60, minutes: 60, sec: 1, seconds: 1 },
+	in: { cm: 1 / 2.54, mm: 1 / 25.4, inch: 1, inches: 1 },
+	d: { days: 1, weeks: 7, years: 365.25, y: 365.25 },
+	um: { mm: 1000, micrometres: 1 },
+	mm3: { cm3: 1000, ml: 1000 },
+	px: { pixel: 1, pixels: 1 },
+	mpa: { pa: 1e-6, kpa: 0.001, gpa: 1000, psi: 0.00689476 },
+	gpa: { mpa: 0.001, kpa: 1e-6 },
+	kg: { g: 0.001, t: 1000, lb: 0.45359237, oz: 0.0283495 },
+	ma: { ka: 0.001, years: 1e-6, ga: 1000, mya: 1, myr: 1 },
 };
 
 const WRITTEN_OTHERWISE: Readonly<Record<string, string>> = {
@@ -127,13 +119,13 @@ export function explainKey(
 function otherUnit(
 	key: string,
 	known: readonly string[],
-): { meant: string; measure: string; factor?: number } | null {
+): { meant: string; measure: Measure; factor?: number } | null {
 	const per = /^(?:serrations|denticles)_per_(\d*)(mm|cm)$/.exec(key);
 	if (per && known.includes('serrations_per_5mm')) {
 		const length_mm = Number(per[1] || 1) * (per[2] === 'cm' ? 10 : 1);
 		return {
 			meant: 'serrations_per_5mm',
-			measure: 'serrations are counted on 5 mm of the edge',
+			measure: 'serrations',
 			factor: 5 / length_mm,
 		};
 	}
@@ -141,7 +133,8 @@ function otherUnit(
 		const unit = KEY_UNITS.find((u) => meant.endsWith(`_${u}`));
 		if (!unit) continue;
 		const stem = meant.slice(0, -unit.length - 1);
-		const { measure, perUnit } = UNITS[unit];
+		const measure = unit as Measure;
+		const perUnit = UNITS[unit];
 		if (key === stem) return { meant, measure };
 		const given = key.startsWith(`${stem}_`) ? key.slice(stem.length + 1) : '';
 		if (Object.hasOwn(perUnit, given)) return { meant, measure, factor: perUnit[given] };
@@ -164,6 +157,6 @@ export function inUnitOf(key: string, number: number, unit: string): { value?: n
 	const own = KEY_UNITS.find((u) => key.endsWith(`_${u}`));
 	if (!own) return {};
 	const said = unit === 'µm' ? 'um' : unit === '°' ? 'degrees' : unit === '"' ? 'in' : unit;
-	const factor = said === own ? 1 : UNITS[own].perUnit[said];
+	const factor = said === own ? 1 : UNITS[own][said];
 	return { value: factor === undefined ? undefined : Number((number * factor).toPrecision(6)), unit: own };
 }

@@ -1,5 +1,6 @@
-import { MESSAGES, WARNINGS, type MessageData, type MessageId } from './messages';
+import { WARNINGS, type MessageData, type MessageId } from './messages';
 import type { Problem } from './problem';
+import { wordMessage } from './wordProblem';
 
 /** Line and column, both from 1. */
 export interface Place {
@@ -19,13 +20,13 @@ export function finding<K extends MessageId>(
 	path: string,
 	data: MessageData<K>,
 ): Finding {
-	const word = MESSAGES[id] as (data: MessageData<K>) => { message: string; remedy: string };
 	return {
 		id,
 		severity: WARNINGS.has(id) ? 'warning' : 'error',
 		line: place.line,
 		column: place.column,
 		path,
-		...word(data),
+		data,
+		...wordMessage(id, data),
 	};
 }

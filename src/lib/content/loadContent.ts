@@ -104,8 +104,8 @@ async function readOne(reader: ContentReader, entry: KnownFile, cache: ContentCa
 function putTogether(files: ContentFiles): ExhibitDraft | null {
 	const exhibitFile = files.byPath.get('exhibit.yaml');
 	if (!exhibitFile) {
-		const holds = "the museum's name, the languages, the rooms and the screen";
-		report(files, 'exhibit.yaml', 'missing-file', FILE_START, '', { file: 'exhibit.yaml', holds });
+		const data = { file: 'exhibit.yaml', holds: 'exhibit' } as const;
+		report(files, 'exhibit.yaml', 'missing-file', FILE_START, '', data);
 	}
 	const exhibit = exhibitFile?.compiled?.exhibit ?? null;
 	checkNames(files, exhibit?.languages ?? null);

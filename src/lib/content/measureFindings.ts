@@ -43,15 +43,15 @@ export function measureFindings(specimen: Asked, measures: Measured, placeOf: Pl
 	}
 	for (const { code, message } of measures.warnings) {
 		if (code === 'crown-base-not-marked') say('crown-base-not-marked', ['shape', 'scan'], null);
-		else if (code === 'not-one-tooth') say('not-one-tooth', ['shape', 'scan', 'file'], { why: message });
+		else if (code === 'not-one-tooth') say('not-one-tooth', ['shape', 'scan', 'file'], { why: { message } });
 		else if (code === 'several-pieces') say('several-pieces', ['shape', 'scan', 'file'], null);
 		else if (code === 'colour-unreadable')
-			say('colour-unreadable', ['shape', 'scan', 'file'], { why: message });
+			say('colour-unreadable', ['shape', 'scan', 'file'], { why: { message } });
 		else if (code === 'coarse-mesh') say('coarse-mesh', ['shape', 'scan', 'file'], null);
 		else if (code === 'mark-off-surface') {
 			const [name, key] = MARKS.find(([mark]) => message.includes(` ${mark} `)) ?? MARKS[0];
 			const gap = /([\d.]+(?:e[+-]?\d+)?) mm/.exec(message)?.[1];
-			say('mark-off-surface', [...CROWN_PATH, key], { mark: WORDS[name], gap_mm: Number(gap) });
+			say('mark-off-surface', [...CROWN_PATH, key], { mark: name, gap_mm: Number(gap) });
 		}
 	}
 	return found;
@@ -63,7 +63,6 @@ const MARKS = [
 	['baseMesial', 'base_mesial_mm'],
 	['baseDistal', 'base_distal_mm'],
 ] as const;
-const WORDS = { apex: 'apex', baseMesial: 'mesial base', baseDistal: 'distal base' } as const;
 
 /** Measured sizes against those on the card. */
 function cardFindings({ shape, declared }: Asked, measures: Measured, placeOf: PlaceOf): Finding[] {

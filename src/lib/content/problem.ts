@@ -1,4 +1,4 @@
-/** One thing that a curator should know about a file. Wording comes from messages.ts. */
+/** One thing that a curator should know about a file; `wordProblem` words it in another language. */
 export interface Problem {
 	/** stable id of the message, e.g. `unknown-key` */
 	id: string;
@@ -10,8 +10,10 @@ export interface Problem {
 	column: number;
 	/** field path, e.g. `shape.model.crown_height_mm`; empty for the whole file */
 	path: string;
-	/** what was found and what is expected, one or two plain sentences */
+	/** what the message is about, plain values that JSON can carry; absent where the words are all there is */
+	data?: unknown;
+	/** what was found and what is expected, one or two plain sentences; English */
 	message: string;
-	/** what to do, with an example */
+	/** what to do, with an example; English */
 	remedy: string;
 }

@@ -1,5 +1,6 @@
 import type { Drawing } from './exhibit';
 import { FILE_START, finding, type Finding, type Place } from './finding';
+import type { DrawingFault } from './messages/codes';
 import { badPathData } from './pathData';
 import { svgElements } from './svgElements';
 
@@ -11,19 +12,19 @@ const USED = new Set(['svg', 'g', 'path']);
 /** Elements that are passed over with everything in them, as are those of a program's own namespace. */
 const PASSED_OVER = new Set(['title', 'desc', 'metadata']);
 
-const WHAT: Readonly<Record<string, string>> = {
-	script: 'a script',
-	style: 'a style',
-	a: 'a link',
-	use: 'a link',
-	image: 'a picture',
+const WHAT: Readonly<Record<string, DrawingFault>> = {
+	script: 'script',
+	style: 'style',
+	a: 'link',
+	use: 'link',
+	image: 'picture',
 	text: 'lettering',
-	rect: 'a rectangle',
-	circle: 'a circle',
-	ellipse: 'an ellipse',
-	line: 'a line',
-	polyline: 'a line',
-	polygon: 'a polygon',
+	rect: 'rectangle',
+	circle: 'circle',
+	ellipse: 'ellipse',
+	line: 'line',
+	polyline: 'line',
+	polygon: 'polygon',
 };
 
 /**
@@ -36,14 +37,14 @@ export function readDrawing(text: string): { drawing: Drawing | null; findings: 
 		return { drawing: null, findings: [finding('drawing-not-svg', placeIn(text, read), '', null)] };
 	}
 	const findings: Finding[] = [];
-	const forbidden = (at: number, what: string) =>
-		findings.push(finding('drawing-forbidden', placeIn(text, at), '', { what }));
+	const forbidden = (at: number, what: DrawingFault, name?: string) =>
+		findings.push(finding('drawing-forbidden', placeIn(text, at), '', { what, ...(name ? { name } : {}) }));
 	const passedOver = (name: string) => PASSED_OVER.has(name) || name.includes(':');
 
 	const paths: string[] = [];
 	for (const { name, attributes, inside, at } of read.elements) {
 		if (passedOver(name) || inside.some(passedOver)) continue;
-		if (!USED.has(name)) forbidden(at, WHAT[name] ?? `a part of the kind "${name}"`);
+		if (!USED.has(name)) forbidden(at, WHAT[name] ?? 'part', WHAT[name] ? undefined : name);
 		for (const attribute of attributes) {
 			const what = forbiddenAttribute(attribute.name.toLowerCase());
 			if (what) forbidden(attribute.at, what);
@@ -78,11 +79,11 @@ export function readDrawing(text: string): { drawing: Drawing | null; findings: 
 	return { drawing: viewBox && findings.length === 0 ? { viewBox, paths } : null, findings };
 }
 
-function forbiddenAttribute(name: string): string | null {
-	if (name.startsWith('on')) return 'a script';
-	if (name === 'style') return 'a style';
-	if (name === 'href' || name.endsWith(':href')) return 'a link';
-	return name === 'transform' ? 'a transform' : null;
+function forbiddenAttribute(name: string): DrawingFault | null {
+	if (name.startsWith('on')) return 'script';
+	if (name === 'style') return 'style';
+	if (name === 'href' || name.endsWith(':href')) return 'link';
+	return name === 'transform' ? 'transform' : null;
 }
 
 function boxOf(value: string): Drawing['viewBox'] | null {

@@ -88,6 +88,14 @@ export function problemReport(problems: readonly Problem[]): string {
 	return lines.join('\n');
 }
 
+/** Problems for programs: one list, with the keys that are fixed for the command. */
+export const problemJson = (problems: readonly Problem[]): string =>
+	JSON.stringify(
+		problems.map(({ data: _, ...fixed }) => fixed),
+		null,
+		'\t',
+	);
+
 /** What the arguments ask for, or words why they cannot be followed. */
 export function readArguments(args: readonly string[]): { folder?: string; json: boolean } | string {
 	const folders = args.filter((arg) => !arg.startsWith('-'));
@@ -113,7 +121,7 @@ async function main(args: readonly string[]): Promise<number> {
 		return 2;
 	}
 	const problems = await checkContent(fsReader(folder), folder);
-	console.log(asked.json ? JSON.stringify(problems, null, '\t') : problemReport(problems));
+	console.log(asked.json ? problemJson(problems) : problemReport(problems));
 	return problems.some(({ severity }) => severity === 'error') ? 1 : 0;
 }
 

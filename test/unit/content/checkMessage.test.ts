@@ -10,15 +10,15 @@ describe('checkMessage', () => {
 	});
 
 	it.each([
-		['{count', 'a closing } is missing'],
-		['{}', 'there is nothing between { and }'],
-		['{two words}', 'the name between { and } is one word of letters, digits and _'],
-		['{n, many}', 'only number, plural or select may follow the comma'],
-		['{n, plural, one {a}}', 'the choice other {…} is missing'],
-		['<b>{n}</b>', 'a < with a letter behind it is not possible here'],
-		['a <b', 'a < with a letter behind it is not possible here'],
-		['{n, plural, other {<i>a</i>}}', 'a < with a letter behind it is not possible here'],
-		['{n, plural}', 'choices are written {count, plural, one {# tooth} other {# teeth}}'],
+		['{count', 'brace-open'],
+		['{}', 'brace-empty'],
+		['{two words}', 'bad-filler'],
+		['{n, many}', 'bad-type'],
+		['{n, plural, one {a}}', 'no-other'],
+		['<b>{n}</b>', 'tag'],
+		['a <b', 'tag'],
+		['{n, plural, other {<i>a</i>}}', 'tag'],
+		['{n, plural}', 'bad-choices'],
 	])('says what is wrong with %s', (text, why) => {
 		expect(checkMessage(text)).toEqual({ ok: false, why });
 	});

@@ -65,6 +65,7 @@ describe('contentCheck', () => {
 				line: 24,
 				column: 52,
 				path: 'shape.model.wear.facets[0].depth_mm',
+				data: null,
 				message: 'The wear given here takes the whole crown away.',
 				remedy:
 					'Check the numbers under wear: a smaller depth_mm, or a greater tip_worn_to_mm (the height that is left).',

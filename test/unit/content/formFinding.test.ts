@@ -18,6 +18,7 @@ describe('formFinding', () => {
 			line: 7,
 			column: 3,
 			path: 'shape.model.wear.facets[1].angle_deg',
+			data: { path: 'shape.model.wear.facets[1].angle_deg', found: '90.12345', min: 5, max: 85 },
 			message: 'angle_deg is 90.12; it can be from 5 to 85.',
 			remedy: 'Check the number and its unit; the nearest possible is angle_deg: 85',
 		});

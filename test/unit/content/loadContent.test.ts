@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { compileFile } from '../../../src/lib/content/compileFile';
 import type { ContentReader } from '../../../src/lib/content/draft';
 import { createContentCache, loadContent, MOST_BYTES } from '../../../src/lib/content/loadContent';
-import { MESSAGES, WARNINGS } from '../../../src/lib/content/messages';
+import { WARNINGS } from '../../../src/lib/content/messages';
+import { EN } from '../../../src/lib/content/messages/en';
 import type { Problem } from '../../../src/lib/content/problem';
 import { fsReader } from '../../../src/lib/server/fsReader';
 import { S1, type BrokenCase } from './brokenContent';
@@ -37,6 +38,8 @@ const BROKEN: BrokenCase[] = [
 	...brokenQuiz,
 	...brokenReplacement,
 ];
+
+const withoutData = ({ data: _, ...rest }: Problem) => rest;
 
 const load = (files: Record<string, string>) => loadContent(memoryReader(files));
 
@@ -217,11 +220,11 @@ declared: { crown_height_mm: 42, base_width_mm: 15.5 }
 
 	it.each(BROKEN)('explains $name, and shows the rest', async ({ overlay, shows, problems }) => {
 		const loaded = await load(contentWith(overlay));
-		const expected = problems.map(({ at, id, severity, path, message, remedy }): Problem => {
+		const expected = problems.map(({ at, id, severity, path, message, remedy }): Omit<Problem, 'data'> => {
 			const [, file, line, column] = /^(.*):(\d+):(\d+)$/.exec(at)!;
 			return { id, severity, file, line: Number(line), column: Number(column), path, message, remedy };
 		});
-		expect(loaded.problems).toEqual(expected);
+		expect(loaded.problems.map(withoutData)).toEqual(expected);
 		expect(loaded.draft?.specimens.map(({ id }) => id) ?? null).toEqual(shows);
 	});
 
@@ -232,12 +235,12 @@ declared: { crown_height_mm: 42, base_width_mm: 15.5 }
 			// the sculptor's own last check, which no known form fails: formFinding.test.ts
 			'shape-not-closed',
 		]);
-		const never = Object.keys(MESSAGES).filter((id) => !shown.has(id) && !elsewhere.has(id));
+		const never = Object.keys(EN).filter((id) => !shown.has(id) && !elsewhere.has(id));
 		expect(never).toEqual([]);
 	});
 
 	it('marks as warnings only messages that exist', () => {
-		for (const id of WARNINGS) expect(MESSAGES).toHaveProperty(id);
+		for (const id of WARNINGS) expect(EN).toHaveProperty(id);
 	});
 
 	it('shows a broken text of the first language as it was typed', async () => {
@@ -303,7 +306,7 @@ declared: { crown_height_mm: 42, base_width_mm: 15.5 }
 		};
 		const cache = createContentCache();
 		const first = await loadContent(flaky, cache);
-		expect(first.problems).toEqual([
+		expect(first.problems.map(withoutData)).toEqual([
 			{
 				id: 'unreadable-file',
 				severity: 'error',
@@ -348,7 +351,7 @@ declared: { crown_height_mm: 42, base_width_mm: 15.5 }
 		const many = Array.from({ length: 60 }, (_, i) => `empty_${i}:\n`).join('');
 		const { problems } = await load(contentWith({ 'ui/fr.yaml': VALID_CONTENT['ui/fr.yaml'] + many }));
 		expect(problems).toHaveLength(51);
-		expect(problems[50]).toEqual({
+		expect(withoutData(problems[50])).toEqual({
 			id: 'too-many-problems',
 			severity: 'error',
 			file: 'ui/fr.yaml',

@@ -27,7 +27,9 @@ const scan = (units: Units = 'mm'): SpecimenShape => ({ kind: 'scan', file: 'sca
 const card: DeclaredSize = { crownHeight_mm: 40, baseLength_mm: 20.5, baseWidth_mm: 15.8 };
 
 const find = (shape: SpecimenShape, declared: DeclaredSize | undefined, measured = measures()) =>
-	measureFindings({ shape, ...(declared ? { declared } : {}) }, measured, placeOf);
+	measureFindings({ shape, ...(declared ? { declared } : {}) }, measured, placeOf).map(
+		({ data: _, ...rest }) => rest,
+	);
 
 describe('measureFindings', () => {
 	it('is silent about a scan that is as its card says', () => {

@@ -29,6 +29,7 @@ describe('shapeProblem', () => {
 			line: 5,
 			column: 20,
 			path: 'shape.model.tip_radius_mm',
+			data: { found: 9, max: 3.2 },
 			message: 'A tip radius of 9 mm does not fit on this crown; 3.2 mm is the most.',
 			remedy: 'Make it smaller, for example tip_radius_mm: 3.2',
 		});

@@ -106,7 +106,7 @@ export function compileQuizWords(yaml: YamlResult): { compiled: CompiledQuizWord
 						own.push(
 							finding('why-missing', placeOf(yaml.places, [table, id, 'why'], 'key'), `${table}.${id}.why`, {
 								option,
-								file: 'this file',
+								file: '',
 							}),
 						);
 			findings.push(...own);

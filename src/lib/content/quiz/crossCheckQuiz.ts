@@ -117,7 +117,7 @@ function textOf(
 		else if (compiled && !compiled.places.has(`${table}.${id}`))
 			report(files, quizWordsPath(code), 'text-not-translated', FILE_START, `${table}.${id}`, {
 				key: `${table}.${id}`,
-				language: first.name,
+				language: first,
 				shown: 'ask' in own ? own.ask : own.name,
 			});
 	}
@@ -128,13 +128,14 @@ function textOf(
 function missingLanguages(files: ContentFiles, languages: readonly Language[]): void {
 	if (!QUIZ_TABLES.some((table) => files.byPath.has(quizPath(table)))) return;
 	const [first, ...others] = languages;
-	for (const { code, name } of others) {
-		const path = quizWordsPath(code);
+	for (const language of others) {
+		const path = quizWordsPath(language.code);
 		if (files.byPath.has(path) || files.meant.has(path)) continue;
 		report(files, path, 'missing-translation', FILE_START, '', {
 			file: quizWordsPath(first.code),
-			language: name,
-			shown: `the ${first.name} words`,
+			language,
+			first: first,
+			part: 'words',
 		});
 	}
 }

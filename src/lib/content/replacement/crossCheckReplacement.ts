@@ -167,7 +167,7 @@ function textOf(
 		)
 			report(files, path, 'text-not-translated', FILE_START, `${table}.${id}`, {
 				key: `${table}.${id}`,
-				language: first.name,
+				language: first,
 				shown: own.name,
 			});
 	}
@@ -177,13 +177,14 @@ function textOf(
 /** Words whose entry does not exist, and languages without a file. */
 function unusedWords(files: ContentFiles, languages: readonly Language[]): void {
 	const [first, ...others] = languages;
-	for (const { code, name } of others) {
-		const path = wordsPath(code);
+	for (const language of others) {
+		const path = wordsPath(language.code);
 		if (files.byPath.has(path) || files.meant.has(path)) continue;
 		report(files, path, 'missing-translation', FILE_START, '', {
 			file: wordsPath(first.code),
-			language: name,
-			shown: `the ${first.name} words`,
+			language,
+			first: first,
+			part: 'words',
 		});
 	}
 	for (const { code } of languages) {

@@ -1,28 +1,31 @@
-/** What a curator reads about the animal behind a tooth: its outline (`groups/<id>.svg`), its length, its short lines. */
+import type { DrawingFault } from '../codes';
+import { exampleFor } from '../examples';
+import { number, say } from '../parts';
 
-const say = (message: string, remedy: string) => ({ message, remedy });
-const metres = (value: number) => String(Number(value.toPrecision(4)));
-
-export const ANIMAL_EXAMPLES: Readonly<Record<string, string>> = {
-	length_m: 'length_m: { typical: 4, largest: 6.1, source: leidy-1865 }',
-	typical: 'typical: 4',
-	largest: 'largest: 6.1',
-	source: 'source: leidy-1865',
-	moves: 'moves: Swam with its tail, and steered with its paddles',
-	lives: 'lives: Fed at sea, and probably gave birth there',
-	eats: 'eats: Fish, and perhaps turtles',
-	eaten_by: 'eaten_by: Sharks fed on its dead bodies',
+const FAULTS: Readonly<Record<Exclude<DrawingFault, 'part'>, string>> = {
+	script: 'a script',
+	style: 'a style',
+	link: 'a link',
+	picture: 'a picture',
+	lettering: 'lettering',
+	rectangle: 'a rectangle',
+	circle: 'a circle',
+	ellipse: 'an ellipse',
+	line: 'a line',
+	polygon: 'a polygon',
+	transform: 'a transform',
 };
 
-export const ANIMAL_MESSAGES = {
+/** The animal behind a tooth: its outline (`groups/<id>.svg`), its length, its short lines. */
+export const ANIMALS = {
 	'drawing-not-svg': () =>
 		say(
 			'The drawing is not an SVG file, or a part of it is not closed.',
 			'Save the outline again as "plain SVG" in your drawing program.',
 		),
-	'drawing-forbidden': (d: { what: string }) =>
+	'drawing-forbidden': (d: { what: DrawingFault; name?: string }) =>
 		say(
-			`The drawing holds ${d.what}; only outlines (paths) are used here.`,
+			`The drawing holds ${d.what === 'part' ? `a part of the kind "${d.name ?? ''}"` : FAULTS[d.what]}; only outlines (paths) are used here.`,
 			'Turn everything into paths in your drawing program, without effects, and save it as "plain SVG".',
 		),
 	'drawing-viewbox': () =>
@@ -48,12 +51,12 @@ export const ANIMAL_MESSAGES = {
 	'length-empty': () =>
 		say(
 			'length_m gives neither a typical nor a largest length.',
-			`Write at least one of them: ${ANIMAL_EXAMPLES.length_m}`,
+			`Write at least one of them: ${exampleFor('length_m')}`,
 		),
 	'lengths-swapped': (d: { typical: number; largest: number }) =>
 		say(
-			`The typical length (${metres(d.typical)} m) is greater than the largest (${metres(d.largest)} m).`,
-			`Swap them: typical: ${metres(d.largest)} and largest: ${metres(d.typical)}`,
+			`The typical length (${number(d.typical)} m) is greater than the largest (${number(d.largest)} m).`,
+			`Swap them: typical: ${number(d.largest)} and largest: ${number(d.typical)}`,
 		),
 	'long-line': (d: { key: string; words: number; most: number }) =>
 		say(

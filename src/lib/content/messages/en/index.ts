@@ -1,0 +1,28 @@
+import { ANIMALS } from './animals';
+import { FEEDING } from './feeding';
+import { FILES } from './files';
+import { KEYS } from './keys';
+import { MEASURED } from './measured';
+import { QUIZ } from './quiz';
+import { REFERENCES } from './references';
+import { REPLACEMENT } from './replacement';
+import { SHAPES } from './shapes';
+import { VALUES } from './values';
+import { WORDS } from './words';
+import { WRITING } from './writing';
+
+/** Every message in English, by id. The data that each asks for is told by its type: the other languages follow it. */
+export const EN = {
+	...FILES,
+	...WRITING,
+	...KEYS,
+	...VALUES,
+	...REFERENCES,
+	...WORDS,
+	...MEASURED,
+	...ANIMALS,
+	...REPLACEMENT,
+	...QUIZ,
+	...FEEDING,
+	...SHAPES,
+} as const;
