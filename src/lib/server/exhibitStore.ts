@@ -27,6 +27,8 @@ export interface ExhibitStoreOptions {
 	dataDir: string;
 	logger: Logger;
 	watch: boolean;
+	/** called each time the folder has been read and what it says is shown */
+	onRead?: () => void;
 	/** works out one shape; default: in threads of its own */
 	prepare?: (job: ShapeJob, report: ReportStage) => Promise<ShapeOutcome>;
 }
@@ -120,6 +122,7 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 			reloadQueued = null;
 			await load();
 			await show();
+			options.onRead?.();
 		});
 		return reloadQueued;
 	}

@@ -1,14 +1,11 @@
-import { resolve } from 'node:path';
+import { getDeskFiles } from './desk/getDeskFiles';
+import { contentDir, dataDir } from './dirs';
 import { createExhibitStore, type ExhibitStore } from './exhibitStore';
 import { terminalLogger } from './logger';
 
 const KEY = Symbol.for('tooth-table.exhibit-store');
 
-/** Where this server keeps what it has worked out: DATA_DIR, else ./data. */
-export const dataDir = (): string => resolve(process.env.DATA_DIR || 'data');
-
-/** Where the exhibit's files are: CONTENT_DIR, else ./content. */
-export const contentDir = (): string => resolve(process.env.CONTENT_DIR || 'content');
+export { contentDir, dataDir };
 
 /**
  * The process's one exhibit store, made at the first call. It hangs on globalThis, so that a module
@@ -22,7 +19,10 @@ export function getStore(): ExhibitStore {
 			dataDir: dataDir(),
 			logger: terminalLogger,
 			watch: true,
+			onRead: noticeSoon(),
 		});
+		// what a save that was cut off had left to do may come before the watching
+		void getDeskFiles().ready.then(() => shared[KEY]?.reload());
 		closeOnSignal(shared[KEY], 'SIGTERM');
 		closeOnSignal(shared[KEY], 'SIGINT');
 	}
@@ -38,4 +38,23 @@ function closeOnSignal(store: ExhibitStore, signal: 'SIGTERM' | 'SIGINT'): void 
 			if (others === 0) process.kill(process.pid, signal);
 		});
 	});
+}
+
+/** Time in which an edit reaches the screen before what it changed is kept as a version. */
+const NOTICE_AFTER_MS = 500;
+
+/** Keeps what a text editor changed, once the screen has it. */
+function noticeSoon(): () => void {
+	let timer: NodeJS.Timeout | null = null;
+	return () => {
+		if (timer) clearTimeout(timer);
+		timer = setTimeout(() => {
+			getDeskFiles()
+				.notice()
+				.catch((cause: unknown) =>
+					terminalLogger.warn(`What was changed could not be kept as a version: ${String(cause)}`),
+				);
+		}, NOTICE_AFTER_MS);
+		timer.unref();
+	};
 }

@@ -1,37 +1,72 @@
 import { randomBytes } from 'node:crypto';
-import { mkdir, open, rename, rm } from 'node:fs/promises';
+import * as nodeFs from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
+
+/** What writing asks of the file system; an argument, so that a full disk can be tried. */
+export type WritingFs = Pick<typeof nodeFs, 'mkdir' | 'open' | 'rename' | 'rm' | 'stat'>;
 
 /**
  * Writes a file so that a reader, or a power cut, finds either the old or the new version, never
  * half of one: a temporary file in the same folder, flushed, renamed over the old one, and the
- * folder's entry flushed too. Makes the folder where it is missing. Leaves no temporary file behind
- * when writing fails; a killed process may leave one, whose name begins with a dot and ends in `.tmp`.
+ * folder's entry flushed too. Makes the folder where it is missing; keeps who may read and write the file.
+ * Leaves no temporary file behind when writing fails; a killed process may leave one, whose name begins
+ * with a dot and ends in `.tmp`.
  */
-export async function writeAtomically(path: string, data: string | Uint8Array): Promise<void> {
-	const folder = dirname(path);
-	await mkdir(folder, { recursive: true });
-	const temporary = join(folder, `.${basename(path)}.${process.pid}.${randomBytes(6).toString('hex')}.tmp`);
+export async function writeAtomically(
+	path: string,
+	data: string | Uint8Array,
+	fs: WritingFs = nodeFs,
+): Promise<void> {
+	const temporary = await stageFile(path, data, fs);
 	try {
-		const file = await open(temporary, 'wx');
+		await fs.rename(temporary, path);
+	} catch (cause) {
+		await fs.rm(temporary, { force: true }).catch(() => undefined);
+		throw cause;
+	}
+	await syncFolder(dirname(path), fs);
+}
+
+/** Name of a temporary file beside another; it tells which process made it. */
+export const temporaryName = (path: string): string =>
+	join(dirname(path), `.${basename(path)}.${process.pid}.${randomBytes(6).toString('hex')}.tmp`);
+
+/**
+ * The first half of writing a file: a flushed temporary file beside it with what it shall hold, and with its mode. The
+ * name of that file comes back; renaming it is left to the caller. On failure nothing stays behind.
+ */
+export async function stageFile(
+	path: string,
+	data: string | Uint8Array,
+	fs: WritingFs = nodeFs,
+): Promise<string> {
+	await fs.mkdir(dirname(path), { recursive: true });
+	const temporary = temporaryName(path);
+	const mode = await fs.stat(path).then(
+		(facts) => facts.mode & 0o7777,
+		() => undefined,
+	);
+	try {
+		const file = await fs.open(temporary, 'wx');
 		try {
 			await file.writeFile(data);
+			// a share that knows no modes is no reason to fail
+			if (mode !== undefined) await file.chmod(mode).catch(() => undefined);
 			await file.sync();
 		} finally {
 			await file.close();
 		}
-		await rename(temporary, path);
 	} catch (cause) {
-		await rm(temporary, { force: true });
+		await fs.rm(temporary, { force: true }).catch(() => undefined);
 		throw cause;
 	}
-	await syncFolder(folder);
+	return temporary;
 }
 
 /** Flushes a folder's entries; some systems cannot, which is no reason to fail. */
-async function syncFolder(folder: string): Promise<void> {
+export async function syncFolder(folder: string, fs: Pick<WritingFs, 'open'> = nodeFs): Promise<void> {
 	try {
-		const handle = await open(folder, 'r');
+		const handle = await fs.open(folder, 'r');
 		try {
 			await handle.sync();
 		} finally {
