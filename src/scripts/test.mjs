@@ -1,6 +1,6 @@
 // npm test: sets up, then format, lint, types, unit and reference tests, build, browser tests.
 // Stops at the first step that fails. `npm test -- unit` runs only the steps named.
-import { bin, ensureBrowser, ensureBuilt, ensureInstalled, run } from './setup.mjs';
+import { bin, ensureBrowser, ensureBuilt, ensureInstalled, ensurePostgres, run } from './setup.mjs';
 
 ensureInstalled();
 const node = process.execPath;
@@ -22,7 +22,10 @@ const steps = [
 	},
 	{
 		name: 'unit',
-		does: () => run(node, [bin('vitest', 'vitest.mjs'), 'run'], { env: { NODE_ENV: 'test' } }),
+		does: () => {
+			const env = { NODE_ENV: 'test', POSTGRES_BIN: ensurePostgres() };
+			return run(node, [bin('vitest', 'vitest.mjs'), 'run'], { env });
+		},
 	},
 	{
 		name: 'browser',

@@ -51,7 +51,7 @@ describe('sqliteCounts', () => {
 		for (const end of ['-wal', '-shm']) rmSync(file + end, { force: true });
 		writeFileSync(file, 'this is no database, but long enough to be taken for one'.repeat(40));
 		const warnings: string[] = [];
-		const store = openCounts(file, { ...silent, warn: (message) => warnings.push(message) });
+		const store = openCounts({ file }, { ...silent, warn: (message) => warnings.push(message) });
 		expect(warnings.join()).toMatch(/cannot be read/);
 		expect(await store!.tallies('quiz-answer')).toEqual([]);
 		await store!.close();
@@ -64,7 +64,7 @@ describe('sqliteCounts', () => {
 		writeFileSync(blocked, '');
 		const warnings: string[] = [];
 		expect(
-			openCounts(path.join(blocked, 'counts.db'), { ...silent, warn: (m) => warnings.push(m) }),
+			openCounts({ file: path.join(blocked, 'counts.db') }, { ...silent, warn: (m) => warnings.push(m) }),
 		).toBeNull();
 		expect(warnings.join()).toMatch(/not kept/);
 	});

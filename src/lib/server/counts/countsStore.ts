@@ -17,6 +17,11 @@ export interface Tally {
 }
 
 export interface CountsStore {
+	/** where they are kept, in words for the terminal; no password in it */
+	readonly where: string;
+	readonly kind: 'sqlite' | 'postgresql';
+	/** the last call was refused because the database does not answer */
+	readonly away: boolean;
 	/**
 	 * Adds one to each of the entries, all or none. When it resolves they are on the disk. A batch sent again under the
 	 * same name (an answer that got lost on its way) is counted once; `false` says so.

@@ -50,6 +50,9 @@ export function sqliteCounts(file: string): CountsStore {
 		return changes;
 	});
 	return {
+		where: `SQLite (${file})`,
+		kind: 'sqlite',
+		away: false,
 		add: async (batch, day, entries) => addAll.immediate(batch, day, entries) as boolean,
 		tallies: async (kind: CountKind, fromDay = '') =>
 			(read.all(kind, fromDay) as Row[]).map(({ day, facts, count }): Tally => ({
