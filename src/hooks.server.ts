@@ -1,5 +1,6 @@
 import { dev } from '$app/environment';
 import type { Handle, HandleServerError, ServerInit } from '@sveltejs/kit';
+import { textDirection } from './lib/content/textDirection';
 import { chooseLanguage } from './lib/server/chooseLanguage';
 import { getCounts } from './lib/server/counts/getCounts';
 import { getStore } from './lib/server/getStore';
@@ -30,12 +31,14 @@ export const handle: Handle = async ({ event, resolve }) => {
 	if (refused) return refused;
 	const exhibit = getStore().current();
 	event.locals.lang = chooseLanguage(exhibit, event.url.searchParams.get('lang'));
+	const spoken = exhibit?.languages.find(({ code }) => code === event.locals.lang);
+	const dir = textDirection(event.locals.lang, spoken?.direction);
 	// what control and letter sizes are made of, before any script has run
 	const mm = `${exhibit ? pxPerMm(exhibit.screen).toFixed(4) : 2.7}px`;
 	let css = '';
 	const response = await resolve(event, {
 		transformPageChunk: ({ html }) => {
-			const whole = html.replace('%lang%', event.locals.lang).replace('%mm%', mm);
+			const whole = html.replace('%lang%', event.locals.lang).replace('%dir%', dir).replace('%mm%', mm);
 			// while developing, styles come by script, and the policy lets them
 			if (dev) return whole.replace('%lifted%', '');
 			const lifted = liftStyles(whole);

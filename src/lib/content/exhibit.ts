@@ -6,6 +6,7 @@ import type { FileFrame } from './fileFrame';
 import type { JawPlace } from '../domain/quiz/question';
 import type { QuizContent } from './quiz/types';
 import type { ReplacementContent } from './replacement/types';
+import type { Direction } from './textDirection';
 
 /** Text by language code; a missing language falls back to the exhibit's first language. */
 export type ByLang<T> = Readonly<Record<string, T>>;
@@ -219,7 +220,8 @@ export interface Exhibit {
 	/** hash over everything below */
 	hash: string;
 	museum: string;
-	languages: { code: string; name: string }[];
+	/** `direction` only where the curator says it; else it follows from the code (textDirection) */
+	languages: { code: string; name: string; direction?: Direction }[];
 	rooms: RoomId[];
 	screen: Screen;
 	idle: { warnAfter_s: number; resetAfterWarning_s: number };

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { SECTION_SHAPES, SIDES, TAPERS } from '../domain/tooth/form';
 import { JAW_PLACES } from '../domain/quiz/question';
 import { camelKeys } from './camelKey';
+import { DIRECTIONS } from './textDirection';
 import {
 	CERTAINTIES,
 	FEATURE_KINDS,
@@ -27,7 +28,15 @@ const angle = z.number().min(0).max(360);
 
 export const exhibitSchema = fields({
 	museum: text,
-	languages: z.array(fields({ code: z.string().regex(/^[a-z]{2,3}$/), name: text })).min(1),
+	languages: z
+		.array(
+			fields({
+				code: z.string().regex(/^[a-z]{2,3}$/),
+				name: text,
+				direction: z.enum(DIRECTIONS).optional(),
+			}),
+		)
+		.min(1),
 	rooms: z.array(z.enum(ROOMS)).min(1),
 	screen: fields({
 		diagonal_in: z.number().min(3).max(300),

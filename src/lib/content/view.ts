@@ -16,6 +16,7 @@ import type {
 	Screen,
 	SourceTag,
 } from './exhibit';
+import type { Direction } from './textDirection';
 
 /** A prepared shape: everything the stage needs (a `ShapeRef`) and the picture for trays and printing. */
 export interface ShapeView {
@@ -133,7 +134,7 @@ export interface ExhibitView {
 	museum: string;
 	/** language of this view, always one of `languages` */
 	lang: string;
-	languages: { code: string; name: string }[];
+	languages: { code: string; name: string; dir: Direction }[];
 	rooms: RoomId[];
 	screen: Screen;
 	idle: { warnAfter_s: number; resetAfterWarning_s: number };

@@ -8,6 +8,7 @@ import type {
 	Source,
 	Specimen,
 } from '../content/exhibit';
+import { textDirection } from '../content/textDirection';
 import { formFacts } from '../domain/compare/formFacts';
 import type { ShapeFacts } from '../domain/compare/traits';
 import type { BedView, ExhibitView, GroupView, ShapeView, SpecimenView } from '../content/view';
@@ -30,7 +31,11 @@ export function viewFor(exhibit: Exhibit, lang: string): ExhibitView {
 		hash: exhibit.hash,
 		museum: exhibit.museum,
 		lang: chosen,
-		languages: exhibit.languages,
+		languages: exhibit.languages.map(({ code, name, direction }) => ({
+			code,
+			name,
+			dir: textDirection(code, direction),
+		})),
 		rooms: exhibit.rooms,
 		screen: exhibit.screen,
 		idle: exhibit.idle,
@@ -113,6 +118,7 @@ function groupView(
 ): GroupView {
 	const picked = group && pick(group.text, lang, first);
 	const text = picked?.value;
+	const firstText = group?.text[first];
 	const [lengthSource] = group?.length_m ? citations([group.length_m.source], sources) : [];
 	return {
 		id,
@@ -130,10 +136,10 @@ function groupView(
 					}
 				: null,
 		drawing: group?.drawing ?? null,
-		moves: text?.moves ?? null,
-		lives: text?.lives ?? null,
-		eats: text?.eats ?? null,
-		eatenBy: text?.eatenBy ?? null,
+		moves: text?.moves ?? firstText?.moves ?? null,
+		lives: text?.lives ?? firstText?.lives ?? null,
+		eats: text?.eats ?? firstText?.eats ?? null,
+		eatenBy: text?.eatenBy ?? firstText?.eatenBy ?? null,
 		textLang: picked?.lang ?? first,
 		sourceCitations: citations(group?.sources ?? [], sources),
 	};
