@@ -1,4 +1,6 @@
+import { borrowedWords } from '$lib/server/borrowedWords';
 import { getStore } from '$lib/server/getStore';
+import { isStaff } from '$lib/server/staffOnly';
 import { viewFor } from '$lib/server/viewFor';
 import type { LayoutServerLoad } from './$types';
 
@@ -11,7 +13,8 @@ const ONLY_IN: { prefix: string; at: string; or?: string }[] = [
 ];
 
 /** What every page needs: the words, the languages, the screen. The teeth come with the rooms. */
-export const load: LayoutServerLoad = ({ url, depends }) => {
+export const load: LayoutServerLoad = (event) => {
+	const { url, depends } = event;
 	depends('exhibit:now');
 	const store = getStore();
 	const exhibit = store.current();
@@ -27,8 +30,14 @@ export const load: LayoutServerLoad = ({ url, depends }) => {
 	const elsewhere = ONLY_IN.filter(
 		({ at, or }) => ![at, or ?? at].some((path) => url.pathname.startsWith(path)),
 	);
+	// staff may look at the exhibit with marks on what is not translated yet
+	const marks = url.searchParams.get('marks') === 'missing' && isStaff(event);
 	const words = Object.entries(ui).filter(
-		([key]) => !key.startsWith('attract_') && !elsewhere.some(({ prefix }) => key.startsWith(prefix)),
+		([key]) =>
+			!key.startsWith('attract_') &&
+			(marks || !key.startsWith('marks_')) &&
+			!elsewhere.some(({ prefix }) => key.startsWith(prefix)),
 	);
-	return { frame: { ...rest, ui: Object.fromEntries(words) }, preparing: null };
+	const borrowed = borrowedWords(exhibit, rest.lang);
+	return { frame: { ...rest, ui: Object.fromEntries(words), borrowed, marks }, preparing: null };
 };
