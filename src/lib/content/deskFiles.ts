@@ -123,3 +123,47 @@ export type SaveFailure =
 	| { code: 'changed-underneath'; clashes: Clash[] }
 	/** nothing was changed, or all was put back; `reason` is the system's code (ENOSPC, EACCES, EROFS) */
 	| { code: 'not-written'; path: string; reason: string };
+
+/** A value that one line of a file can hold; null takes the line away. */
+export type FieldValue = string | number | boolean | readonly string[] | null;
+
+/** One value that two versions of a file have not in common. */
+export interface ValueChange {
+	kind: 'added' | 'removed' | 'changed';
+	/** field path; an entry of a list that has an id is known by it: `features[edge].at` */
+	path: string;
+	/** as a reader would write them; lists with commas */
+	from?: string;
+	to?: string;
+}
+
+export interface TextPart {
+	kind: 'same' | 'added' | 'removed';
+	text: string;
+}
+
+/** A paragraph of a label that is not as it was, word by word. */
+export interface ParagraphChange {
+	kind: 'added' | 'removed' | 'changed';
+	/** which one it is, from 1, in the text that it stands in (the new one where in both) */
+	number: number;
+	parts: TextPart[];
+}
+
+export interface LineChange {
+	kind: 'same' | 'added' | 'removed';
+	text: string;
+	/** line numbers from 1; null where the line is not in that text */
+	oldLine: number | null;
+	newLine: number | null;
+}
+
+/** How two texts of one file differ. */
+export interface Difference {
+	/** null where one of the texts cannot be read as values: then only the lines tell */
+	values: ValueChange[] | null;
+	paragraphs: ParagraphChange[];
+	/** only notes, order, quotes or line ends differ */
+	onlyForm: boolean;
+	lines: LineChange[];
+}

@@ -7,7 +7,9 @@ import type { CellValue, FileEdit, TableProblem } from '../../content/tableImpor
 import { yamlScalar } from './yamlScalar';
 
 /** Keys of specimen.yaml in the order in which they are written. */
-const KEY_ORDER = [
+export const KEY_ORDER = [
+	'status',
+	'show',
 	'accession',
 	'group',
 	'part',
@@ -17,6 +19,7 @@ const KEY_ORDER = [
 	'identified',
 	'shape',
 	'declared',
+	'locality',
 	'features',
 	'licence',
 	'rights_holder',

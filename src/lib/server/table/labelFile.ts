@@ -1,6 +1,6 @@
 import { readYaml } from '../../content/readYaml';
 import { fail, ok, type Result } from '../../domain/result';
-import { editFields } from './editFields';
+import { editFields, type FieldEdit } from './editFields';
 import type { CellValue } from '../../content/tableImport';
 import { yamlScalar } from './yamlScalar';
 
@@ -17,7 +17,7 @@ interface Parts {
 }
 
 /** Takes a label file apart without losing a byte; null where it has no short lines. */
-function takeApart(text: string): Parts | null {
+export function takeApart(text: string): Parts | null {
 	const match = /^(\uFEFF?\s*?---[ \t]*\r?\n)([\s\S]*?)(?<=\n)(---[ \t]*(?:\r?\n|$))([\s\S]*)$/.exec(text);
 	return match ? { open: match[1], top: match[2], close: match[3], body: match[4] } : null;
 }
@@ -40,25 +40,38 @@ export function readLabel(text: string): Record<(typeof LABEL_KEYS)[number] | 't
 
 /** Changes a label file; all that is not changed stays byte for byte. */
 export function editLabel(text: string, edits: LabelEdits): Result<string, { code: 'not-editable' }> {
-	const parts = takeApart(text);
-	if (!parts) return fail({ code: 'not-editable' });
-	const keys = LABEL_KEYS.flatMap((key) => {
+	const fields = LABEL_KEYS.flatMap((key) => {
 		const value = edits[key];
 		return value === undefined ? [] : [{ path: [key], value }];
 	});
-	const top = keys.length === 0 ? ok(parts.top) : editFields(parts.top, keys, LABEL_KEYS);
+	const body = edits.text === undefined ? undefined : typeof edits.text === 'string' ? edits.text : '';
+	return editMarkdown(text, fields, body, LABEL_KEYS);
+}
+
+/**
+ * Changes short lines of a Markdown file, and the text below them where `body` is given; all that is not changed stays
+ * byte for byte, and the body keeps the empty lines round it.
+ */
+export function editMarkdown(
+	text: string,
+	fields: readonly FieldEdit[],
+	body: string | undefined,
+	order: readonly string[] = [],
+): Result<string, { code: 'not-editable' }> {
+	const parts = takeApart(text);
+	if (!parts) return fail({ code: 'not-editable' });
+	const top = fields.length === 0 ? ok(parts.top) : editFields(parts.top, fields, order);
 	if (!top.ok) return top;
-	let { body } = parts;
-	let { close } = parts;
-	if (edits.text !== undefined) {
+	let [now, close] = [parts.body, parts.close];
+	if (body !== undefined && bodyOf(body) !== bodyOf(now)) {
 		const eol = text.includes('\r\n') ? '\r\n' : '\n';
-		const before = /^\s*/.exec(body)![0];
-		const lead = before === body ? '' : before;
-		const wanted = typeof edits.text === 'string' ? bodyOf(edits.text).replace(/\n/g, eol) : '';
-		body = wanted === '' ? '' : `${lead}${wanted}${/\s*$/.exec(body)![0] || eol}`;
+		const before = /^\s*/.exec(now)![0];
+		const lead = before === now ? '' : before;
+		const wanted = bodyOf(body).replace(/\n/g, eol);
+		now = wanted === '' ? '' : `${lead}${wanted}${/\s*$/.exec(now)![0] || eol}`;
 		if (!close.endsWith('\n')) close += eol;
 	}
-	return ok(parts.open + top.value + close + body);
+	return ok(parts.open + top.value + close + now);
 }
 
 /** A new label file. */

@@ -49,6 +49,28 @@ describe('editFields', () => {
 		expect(edit(path, value, windows)).toBe(FILE.replace(piece, () => by).replaceAll('\n', '\r\n'));
 	});
 
+	it('makes the maps that are missing on the way, and the first line of a file of notes', () => {
+		expect(edit('shape.model.taper', 'cone')).toBe(
+			FILE.replace('units: mm } }', 'units: mm }, model: { taper: cone } }'),
+		);
+		expect(edit('show.from', '2026-12-01')).toBe(`${FILE}show: { from: 2026-12-01 }\n`);
+		expect(edit('a', 'b', '# a note')).toBe('# a note\na: b\n');
+	});
+
+	it('changes and takes out entries of lists', () => {
+		const text = 'edges:\n  - { id: a, at: 1 } # first\n  - id: b # second\n    at: 2\nlist: [x, y] # two\n';
+		const made = (path: (string | number)[], value: string | number | null) => {
+			const edited = editFields(text, [{ path, value }]);
+			return edited.ok ? edited.value : edited.problem.code;
+		};
+		expect(made(['edges', 0, 'at'], 3)).toBe(text.replace('at: 1', 'at: 3'));
+		expect(made(['edges', 1, 'at'], 3)).toBe(text.replace('at: 2', 'at: 3'));
+		expect(made(['edges', 1, 'kind'], 'pit')).toBe(text.replace('at: 2', 'at: 2\n    kind: pit'));
+		expect(made(['list', 1], 'z')).toBe(text.replace('y]', 'z]'));
+		expect(made(['list', 0], null)).toBe(text.replace('x, ', ''));
+		expect(made(['edges', 0], null)).toBe(text.replace('  - { id: a, at: 1 } # first\n', ''));
+	});
+
 	it('takes the last key of a map away with the map', () => {
 		const emptied = editFields(FILE, [
 			{ path: ['declared', 'crown_height_mm'], value: null },
@@ -62,8 +84,9 @@ describe('editFields', () => {
 
 	it('leaves a file alone that it cannot change safely', () => {
 		expect(edit('accession', 'x', 'accession: &a SKM\nnote: *a\n')).toBe('not-editable');
-		expect(edit('accession', 'x', '')).toBe('not-editable');
-		expect(edit('shape.model.taper', 'cone')).toBe('not-editable');
+		expect(edit('accession', 'x', '- a\n')).toBe('not-editable');
+		expect(edit('sources.2', 'cone')).toBe('not-editable');
+		expect(edit('__proto__', 'cone')).toBe('not-editable');
 		expect(edit('accession', 'x', 'a: 1\na: 2\n"')).toBe('not-editable');
 	});
 
