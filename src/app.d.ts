@@ -8,6 +8,10 @@ declare global {
 		interface Locals {
 			/** Language of this request, always one of the exhibit's. */
 			lang: string;
+			/** Name of the screen that asks; null for none. */
+			screen: string | null;
+			/** Language in which that screen starts; empty while there is no exhibit. */
+			firstLang: string;
 		}
 	}
 }

@@ -1,13 +1,17 @@
 import { dev } from '$app/environment';
-import type { Handle, HandleServerError, ServerInit } from '@sveltejs/kit';
+import { redirect, type Handle, type HandleServerError, type ServerInit } from '@sveltejs/kit';
+import { ROOMS, type RoomId } from './lib/content/exhibit';
+import { shownOn } from './lib/content/screens/shownOn';
 import { textDirection } from './lib/content/textDirection';
 import { chooseLanguage } from './lib/server/chooseLanguage';
 import { getCounts } from './lib/server/counts/getCounts';
 import { getStore } from './lib/server/getStore';
 import { liftStyles } from './lib/server/liftStyles';
+import { screenAsked } from './lib/server/screenAsked';
 import { securePage } from './lib/server/securePage';
 import { postGate } from './lib/server/postGate';
 import { pxPerMm } from './lib/ui/pxPerMm';
+import { reachZone } from './lib/ui/reachZone';
 
 /** How long the first answer may wait for the exhibit; a first start with many shapes takes longer. */
 const READY_WITHIN_MS = 2_000;
@@ -26,19 +30,41 @@ export const init: ServerInit = async () => {
 /** What changes something is small and rare: a class answers every few seconds, and fifty screens may do so at once. */
 const gate = postGate({ most: 3000, window_ms: 60_000, mostBytes: 256_000 });
 
+/** As the layout sets them once it has come to life. */
+const reachProperties = ({ top, bottom }: { top: number; bottom: number }): string =>
+	`--reach-top:${(top * 100).toFixed(2)}dvh;--reach-bottom:${((1 - bottom) * 100).toFixed(2)}dvh`;
+
+/** Whether a page belongs to a room that the exhibit has and this screen does not show. */
+function closedHere(path: string, rooms: readonly RoomId[], shown: readonly RoomId[]): boolean {
+	const room = ROOMS.find((one) => path === `/${one}` || path.startsWith(`/${one}/`));
+	return room !== undefined && rooms.includes(room) && !shown.includes(room);
+}
+
 export const handle: Handle = async ({ event, resolve }) => {
 	const refused = gate(event.request);
 	if (refused) return refused;
 	const exhibit = getStore().current();
-	event.locals.lang = chooseLanguage(exhibit, event.url.searchParams.get('lang'));
+	event.locals.screen = screenAsked(event);
+	const shown = exhibit && shownOn(exhibit, event.locals.screen);
+	event.locals.firstLang = shown?.languages[0]?.code ?? '';
+	event.locals.lang = chooseLanguage(exhibit, event.url.searchParams.get('lang') ?? event.locals.firstLang);
+	// a room that stands elsewhere in the house
+	if (exhibit && shown && closedHere(event.url.pathname, exhibit.rooms, shown.rooms)) redirect(303, '/');
 	const spoken = exhibit?.languages.find(({ code }) => code === event.locals.lang);
 	const dir = textDirection(event.locals.lang, spoken?.direction);
 	// what control and letter sizes are made of, before any script has run
-	const mm = `${exhibit ? pxPerMm(exhibit.screen).toFixed(4) : 2.7}px`;
+	const mm = `${shown ? pxPerMm(shown.screen).toFixed(4) : 2.7}px`;
+	const zone = shown?.here.lowReach ? reachZone(shown.screen) : null;
+	const reach = zone ? `;${reachProperties(zone)}` : '';
 	let css = '';
 	const response = await resolve(event, {
 		transformPageChunk: ({ html }) => {
-			const whole = html.replace('%lang%', event.locals.lang).replace('%dir%', dir).replace('%mm%', mm);
+			const whole = html
+				.replace('%lang%', event.locals.lang)
+				.replace('%dir%', dir)
+				.replace('%mm%', mm)
+				.replace('%reach%', zone ? 'low' : 'usual')
+				.replace('%zone%', reach);
 			// while developing, styles come by script, and the policy lets them
 			if (dev) return whole.replace('%lifted%', '');
 			const lifted = liftStyles(whole);

@@ -1,3 +1,4 @@
+import { shownOn } from '$lib/content/screens/shownOn';
 import { borrowedWords } from '$lib/server/borrowedWords';
 import { getStore } from '$lib/server/getStore';
 import { isStaff } from '$lib/server/staffOnly';
@@ -14,7 +15,7 @@ const ONLY_IN: { prefix: string; at: string; or?: string }[] = [
 
 /** What every page needs: the words, the languages, the screen. The teeth come with the rooms. */
 export const load: LayoutServerLoad = (event) => {
-	const { url, depends } = event;
+	const { url, locals, depends } = event;
 	depends('exhibit:now');
 	const store = getStore();
 	const exhibit = store.current();
@@ -25,7 +26,8 @@ export const load: LayoutServerLoad = (event) => {
 		feeding: _feeding,
 		ui,
 		...rest
-	} = viewFor(exhibit, url.searchParams.get('lang') ?? '');
+	} = viewFor(exhibit, url.searchParams.get('lang') ?? locals.firstLang);
+	const shown = shownOn({ ...rest, screens: exhibit.screens }, locals.screen);
 	// words that only one room needs are many: the others, and above all the start screen, do without them
 	const elsewhere = ONLY_IN.filter(
 		({ at, or }) => ![at, or ?? at].some((path) => url.pathname.startsWith(path)),
@@ -39,5 +41,5 @@ export const load: LayoutServerLoad = (event) => {
 			!elsewhere.some(({ prefix }) => key.startsWith(prefix)),
 	);
 	const borrowed = borrowedWords(exhibit, rest.lang);
-	return { frame: { ...rest, ui: Object.fromEntries(words), borrowed, marks }, preparing: null };
+	return { frame: { ...rest, ...shown, ui: Object.fromEntries(words), borrowed, marks }, preparing: null };
 };

@@ -6,11 +6,11 @@ import type { PageServerLoad } from './$types';
 /** How many teeth lie on the start screen. */
 const ON_SHOW = 9;
 
-export const load: PageServerLoad = ({ url, depends }) => {
+export const load: PageServerLoad = ({ url, locals, depends }) => {
 	depends('exhibit:now');
 	const exhibit = getStore().current();
 	if (!exhibit) return { teeth: [], asks: [] };
-	const { specimens } = viewFor(exhibit, url.searchParams.get('lang') ?? '');
+	const { specimens } = viewFor(exhibit, url.searchParams.get('lang') ?? locals.firstLang);
 	// spread over the drawer, so that the row shows many kinds
 	const step = Math.max(1, specimens.length / ON_SHOW);
 	const teeth = [];

@@ -32,6 +32,7 @@ import {
 	type CompiledTable,
 } from './replacement/compileReplacement';
 import { readYaml, type Places } from './readYaml';
+import { compileScreens, type CompiledScreens } from './screens/compileScreens';
 import type { ExhibitInFile } from './schemas';
 
 /** One file, read and checked by itself: the result rests on nothing but its text and its path. */
@@ -40,6 +41,7 @@ export interface CompiledFile {
 	places: Places;
 	exhibit?: ExhibitInFile | null;
 	sources?: CompiledSources;
+	screens?: CompiledScreens;
 	ui?: CompiledUi;
 	glossary?: CompiledGlossary;
 	bed?: CompiledBed | null;
@@ -64,6 +66,7 @@ const MOST_FINDINGS = 50;
 const EXAMPLE_OF: Readonly<Record<string, string>> = {
 	exhibit: exampleFor('museum'),
 	sources: 'leidy-1865: { citation: "Leidy, J. 1865.", tag: seen }',
+	screens: 'gallery-wall: { title: Gallery wall }',
 	ui: 'start_title: What can a tooth tell?',
 	glossary: 'carina: { term: Carina, meaning: A sharp cutting edge. }',
 	bed: exampleFor('oldest_ma'),
@@ -128,6 +131,10 @@ function compile(kind: FileKind, raw: string): CompiledFile {
 		case 'sources': {
 			const { compiled, findings } = with_(compileSources(yaml));
 			return { findings, places, sources: compiled };
+		}
+		case 'screens': {
+			const { compiled, findings } = with_(compileScreens(yaml));
+			return { findings, places, screens: compiled };
 		}
 		case 'ui': {
 			const { compiled, findings } = with_(compileUi(yaml));

@@ -12,6 +12,7 @@ import {
 import { exampleFor, hasExample } from './messages';
 import { QUIZ_SCHEMAS, quizSettingsSchema } from './quiz/schemas';
 import { REPLACEMENT_SCHEMAS } from './replacement/schemas';
+import { screenEntrySchema } from './screens/schemas';
 import {
 	bedSchema,
 	exhibitSchema,
@@ -35,6 +36,7 @@ const tables = (schemas: Readonly<Record<string, z.ZodType>>, folder: string) =>
 const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
 	exhibit: exhibitSchema,
 	sources: table(sourceSchema),
+	screens: table(screenEntrySchema),
 	specimen: specimenSchema,
 	group: groupSchema,
 	bed: bedSchema,

@@ -6,6 +6,7 @@ import type { FileFrame } from './fileFrame';
 import type { JawPlace } from '../domain/quiz/question';
 import type { QuizContent } from './quiz/types';
 import type { ReplacementContent } from './replacement/types';
+import type { ScreenSettings } from './screens/types';
 import type { Direction } from './textDirection';
 
 /** Text by language code; a missing language falls back to the exhibit's first language. */
@@ -239,6 +240,8 @@ export interface Exhibit {
 	feeding?: Feeding;
 	/** absent in a snapshot older than the quiz */
 	quiz?: QuizContent;
+	/** screens that differ from what stands above, by name; absent in a snapshot older than they are */
+	screens?: ScreenSettings[];
 	/** anonymous counts are deleted after so many days; absent = KEEP_DAYS */
 	counts?: { keepDays: number };
 	/** ICU messages by language and key */

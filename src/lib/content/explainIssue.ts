@@ -7,6 +7,7 @@ import { exampleFor } from './messages';
 import type { Shown } from './messages/parts';
 import type { Places } from './readYaml';
 import { choicesAt, keysAt, rangeAt } from './schemaAt';
+import { timeMeant } from './screens/clockMinutes';
 import { SIDES } from '../domain/tooth/form';
 import { suggest } from './suggest';
 
@@ -59,6 +60,11 @@ export function explainIssue(
 		return [finding('missing-key', place, path, { path, key })];
 	}
 	if (value === null && steps.length > 0) return [finding('empty-value', place, path, { path })];
+
+	if (/(^|\.)(hours\[\d+\]\.(from|dim_from|until)|reload_at)$/.test(path))
+		return [
+			finding('bad-time', place, path, { key, found: written(found), meant: timeMeant(written(found)) }),
+		];
 
 	switch (issue.code) {
 		case 'invalid_type':

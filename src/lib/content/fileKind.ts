@@ -9,6 +9,7 @@ export type TextOf = 'bed' | 'group' | 'specimen';
 export type FileKind =
 	| { kind: 'exhibit' }
 	| { kind: 'sources' }
+	| { kind: 'screens' }
 	| { kind: 'ui' | 'glossary'; language: string }
 	| { kind: 'bed' | 'group' | 'specimen'; id: string }
 	| { kind: 'replacement'; table: ReplacementTable }
@@ -43,9 +44,10 @@ const FEEDING_FOLDERS: Readonly<Record<string, 'prey' | 'jaw'>> = { prey: 'prey'
 
 export const SCAN_ENDING = /\.(glb|stl|ply|obj)$/i;
 const FOLDER_OF: Readonly<Record<string, 'bed' | 'group'>> = { beds: 'bed', groups: 'group' };
-const TOP_FILES: Readonly<Record<string, 'exhibit' | 'sources'>> = {
+const TOP_FILES: Readonly<Record<string, 'exhibit' | 'sources' | 'screens'>> = {
 	'exhibit.yaml': 'exhibit',
 	'sources.yaml': 'sources',
+	'screens.yaml': 'screens',
 };
 
 export function fileKind(path: string): FileKind {

@@ -11,6 +11,7 @@ import { FILE_START, finding } from './finding';
 import type { Problem } from './problem';
 import { crossCheckQuiz } from './quiz/crossCheckQuiz';
 import { crossCheckReplacement } from './replacement/crossCheckReplacement';
+import { crossCheckScreens } from './screens/crossCheckScreens';
 
 /** Largest text file, bytes. */
 export const MOST_BYTES = 1_000_000;
@@ -125,6 +126,8 @@ function putTogether(files: ContentFiles): ExhibitDraft | null {
 		items,
 		specimens.map(({ id }) => id),
 	);
+	const codes = languages.map(({ code }) => code);
+	const screens = crossCheckScreens(files, exhibit.rooms, codes);
 	if (!ui) return null;
 	const { contact, ...settings } = exhibit;
 	return {
@@ -138,6 +141,7 @@ function putTogether(files: ContentFiles): ExhibitDraft | null {
 		...(replacement ? { replacement } : {}),
 		...(feeding ? { feeding } : {}),
 		quiz,
+		screens,
 		ui,
 	};
 }

@@ -14,6 +14,10 @@ export type MessageData<K extends MessageId> = Parameters<(typeof EN)[K]> extend
 
 /** Problems that are worth knowing but leave nothing out. */
 export const WARNINGS: ReadonlySet<MessageId> = new Set<MessageId>([
+	'screen-room-not-shown',
+	'screen-without-rooms',
+	'screen-title-twice',
+	'screen-day-twice',
 	'unknown-file',
 	'language-not-shown',
 	'missing-translation',

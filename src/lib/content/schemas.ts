@@ -26,6 +26,14 @@ const number = z.number();
 const count = z.number().int();
 const angle = z.number().min(0).max(360);
 
+export const screenSchema = fields({
+	diagonal_in: z.number().min(3).max(300),
+	width_px: count.min(320).max(16384),
+	height_px: count.min(320).max(16384),
+	// of the picture above the floor
+	bottom_edge_mm: z.number().min(0).max(3000).optional(),
+});
+
 export const exhibitSchema = fields({
 	museum: text,
 	languages: z
@@ -38,13 +46,7 @@ export const exhibitSchema = fields({
 		)
 		.min(1),
 	rooms: z.array(z.enum(ROOMS)).min(1),
-	screen: fields({
-		diagonal_in: z.number().min(3).max(300),
-		width_px: count.min(320).max(16384),
-		height_px: count.min(320).max(16384),
-		// of the picture above the floor
-		bottom_edge_mm: z.number().min(0).max(3000).optional(),
-	}),
+	screen: screenSchema,
 	idle: fields({
 		warn_after_s: z.number().min(1).max(3600),
 		reset_after_warning_s: z.number().min(1).max(600),

@@ -22,7 +22,8 @@ interface Kept {
 	highContrast: boolean | null;
 	/** null = as the system says */
 	reducedMotion: boolean | null;
-	lowReach: boolean;
+	/** null = as the screen stands */
+	lowReach: boolean | null;
 	sound: boolean;
 	volume: number;
 }
@@ -31,15 +32,19 @@ const USUAL: Kept = {
 	textSize: 'usual',
 	highContrast: null,
 	reducedMotion: null,
-	lowReach: false,
+	lowReach: null,
 	sound: true,
 	volume: USUAL_VOLUME,
 };
 
-/** What the visitor's device itself asks for; read anew each time, and reactive where the caller's is. */
+/** What the visitor's device itself asks for, and how the screen was set up; read anew each time, and reactive where the caller's is. */
 export interface SystemWishes {
 	highContrast: () => boolean;
 	reducedMotion: () => boolean;
+	/** whether visits on this screen begin with the low layout; left out = no */
+	lowReach?: () => boolean;
+	/** loudest amplitude of this screen, 0 .. 1; left out = 1 */
+	gain?: () => number;
 }
 
 const KEY = 'tooth-table-comfort';
@@ -83,10 +88,10 @@ export class Comfort {
 
 	/** All controls in the lower part of the screen. */
 	get lowReach(): boolean {
-		return this.#kept.lowReach;
+		return this.#kept.lowReach ?? this.#usualReach;
 	}
 	set lowReach(value: boolean) {
-		this.#change({ lowReach: value });
+		this.#change({ lowReach: value === this.#usualReach ? null : value });
 	}
 
 	get sound(): boolean {
@@ -106,7 +111,19 @@ export class Comfort {
 
 	/** factor on the amplitude of any sound, 0 .. 1 */
 	get gain(): number {
-		return this.sound ? gainAt(this.volume) : 0;
+		return this.sound ? gainAt(this.volume) * this.#screenGain : 0;
+	}
+
+	/** this screen makes no sound, whatever anybody chooses */
+	get silent(): boolean {
+		return this.#screenGain === 0;
+	}
+
+	get #usualReach(): boolean {
+		return this.#system.lowReach?.() ?? false;
+	}
+	get #screenGain(): number {
+		return this.#system.gain?.() ?? 1;
 	}
 
 	/** nothing has been set on this visit, and the panel is shut */

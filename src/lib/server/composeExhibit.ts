@@ -67,6 +67,7 @@ export function composeExhibit(
 		problems.some(({ severity, file }) => severity === 'error' && /^feeding\//.test(file));
 	const feeding = composeFeeding(draft.feeding, last?.feeding, feedingWrong);
 	const quiz = quizOf(draft, last, wrong);
+	const screens = draft.screens && merge(draft.screens, last?.screens ?? [], () => wrong.has('screens.yaml'));
 	const sourcesInUse = new Set(
 		[...specimens, ...groups]
 			.flatMap((item) => item.sources)
@@ -90,6 +91,7 @@ export function composeExhibit(
 		glossary: glossaryOf(draft, last, wrong),
 		...(replacement ? { replacement } : {}),
 		...(quiz ? { quiz } : {}),
+		...(screens ? { screens } : {}),
 		ui: uiOf(draft, last, wrong),
 	};
 	return { ...exhibit, hash: exhibitHash(exhibit) };

@@ -4,11 +4,11 @@ import { viewFor } from '$lib/server/viewFor';
 import { error } from '@sveltejs/kit';
 import type { PageServerLoad } from './$types';
 
-export const load: PageServerLoad = ({ url, depends }) => {
+export const load: PageServerLoad = ({ url, locals, depends }) => {
 	depends('exhibit:now');
 	const exhibit = getStore().current();
 	if (!exhibit) return { specimens: [], uses: {} };
 	if (!exhibit.rooms.includes('compare')) error(404, 'This room is closed.');
-	const { specimens } = viewFor(exhibit, url.searchParams.get('lang') ?? '');
+	const { specimens } = viewFor(exhibit, url.searchParams.get('lang') ?? locals.firstLang);
 	return { specimens, uses: mainUses(specimens, exhibit.feeding) };
 };

@@ -16,6 +16,7 @@ function schemaOf(file: string): string | null {
 	switch (kind.kind) {
 		case 'exhibit':
 		case 'sources':
+		case 'screens':
 		case 'specimen':
 		case 'group':
 		case 'bed':

@@ -16,6 +16,7 @@ import { brokenNumbers } from './brokenNumbers';
 import { brokenReferences } from './brokenReferences';
 import { brokenQuiz } from './brokenQuiz';
 import { brokenReplacement } from './brokenReplacement';
+import { brokenScreens } from './brokenScreens';
 import { brokenShapes } from './brokenShapes';
 import { brokenValues } from './brokenValues';
 import { brokenWords } from './brokenWords';
@@ -37,6 +38,7 @@ const BROKEN: BrokenCase[] = [
 	...brokenFeeding,
 	...brokenQuiz,
 	...brokenReplacement,
+	...brokenScreens,
 ];
 
 const withoutData = ({ data: _, ...rest }: Problem) => rest;

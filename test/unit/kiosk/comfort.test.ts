@@ -111,4 +111,23 @@ describe('Comfort', () => {
 		comfort.open = true;
 		expect(comfort.untouched).toBe(false);
 	});
+
+	it('begins each visit as the screen was set up', () => {
+		const set = { lowReach: true, gain: 0.5 };
+		const low = { ...system(), lowReach: () => set.lowReach, gain: () => set.gain };
+		const comfort = new Comfort(low, memory());
+		expect(comfort.lowReach).toBe(true);
+		expect(comfort.untouched).toBe(true);
+		expect(comfort.gain).toBeCloseTo(0.5 * gainAt(comfort.volume));
+		comfort.lowReach = false;
+		expect([comfort.lowReach, comfort.untouched]).toEqual([false, false]);
+		comfort.lowReach = true;
+		expect(comfort.untouched).toBe(true);
+		comfort.lowReach = false;
+		comfort.reset();
+		expect(comfort.lowReach).toBe(true);
+		expect(comfort.silent).toBe(false);
+		set.gain = 0;
+		expect([comfort.silent, comfort.gain]).toEqual([true, 0]);
+	});
 });

@@ -40,6 +40,19 @@ describe('composeExhibit', () => {
 		expect(made.specimens[1]).toBe(last.specimens[1]);
 	});
 
+	it('keeps a screen that is lost to an error, and lets one go that was taken out', () => {
+		const screens = [
+			{ id: 'wall', title: 'Wall' },
+			{ id: 'table', title: 'Table' },
+		];
+		const last = exhibit({ screens });
+		const draft = draftOf(last, { screens: [{ id: 'wall', title: 'New wall' }] });
+		const names = (problems: Problem[]) =>
+			composeExhibit(draft, problems, last, ready).screens?.map(({ title }) => title);
+		expect(names([problem('screens.yaml')])).toEqual(['New wall', 'Table']);
+		expect(names([])).toEqual(['New wall']);
+	});
+
 	it('leaves a specimen with an error out where there is no good version of it', () => {
 		const draft = draftOf(exhibit(), { specimens: [specimen('a')] });
 		expect(ids(composeExhibit(draft, [problem('specimens/b/specimen.yaml')], null, ready).specimens)).toEqual(

@@ -221,6 +221,17 @@ export const EXAMPLES: Readonly<Record<string, string>> = {
 	sensitivity: 'sensitivity: 2',
 	keep_days: 'keep_days: 400',
 	counts: 'counts: { keep_days: 400 }',
+	volume_percent: 'volume_percent: 60',
+	reach: 'reach: low',
+	first_language: 'first_language: fr',
+	printer: 'printer: false',
+	hours: 'hours: [{ days: [sat, sun], from: 10:00, until: 17:00 }]',
+	'hours.days': 'days: [sat, sun]',
+	'hours.from': 'from: 9:30',
+	dim_from: 'dim_from: 17:30',
+	until: 'until: 18:00',
+	reload_at: 'reload_at: 4:00',
+	stays_lit_min: 'stays_lit_min: 10',
 };
 
 /** `crown_height_mm` -> a correct line for it; keys of other files get a plain one. */

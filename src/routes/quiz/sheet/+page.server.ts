@@ -4,12 +4,12 @@ import { viewQuiz } from '$lib/server/viewQuiz';
 import { error } from '@sveltejs/kit';
 import type { PageServerLoad } from './$types';
 
-export const load: PageServerLoad = ({ url, depends }) => {
+export const load: PageServerLoad = ({ url, locals, depends }) => {
 	depends('exhibit:now');
 	const exhibit = getStore().current();
 	if (!exhibit) return { specimens: [], quiz: null, code: '' };
 	if (!exhibit.rooms.includes('quiz')) error(404, 'This room is closed.');
-	const lang = url.searchParams.get('lang') ?? '';
+	const lang = url.searchParams.get('lang') ?? locals.firstLang;
 	return {
 		specimens: viewFor(exhibit, lang).specimens,
 		quiz: viewQuiz(exhibit, lang),

@@ -6,6 +6,7 @@ import { MEASURED } from './measured';
 import { QUIZ } from './quiz';
 import { REFERENCES } from './references';
 import { REPLACEMENT } from './replacement';
+import { SCREENS } from './screens';
 import { SHAPES } from './shapes';
 import { VALUES } from './values';
 import { WORDS } from './words';
@@ -24,5 +25,6 @@ export const EN = {
 	...REPLACEMENT,
 	...QUIZ,
 	...FEEDING,
+	...SCREENS,
 	...SHAPES,
 } as const;
