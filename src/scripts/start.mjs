@@ -4,6 +4,7 @@ import net from 'node:net';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { ROOT, ensureBuilt, ensureInstalled, giveUp } from './setup.mjs';
+import { tellSystemd } from './tellSystemd.mjs';
 
 process.env.NODE_ENV = 'production';
 process.env.PORT ??= '4173';
@@ -36,3 +37,4 @@ ensureBuilt();
 await import(pathToFileURL(path.join(ROOT, 'build', 'index.js')).href);
 const shown = HOST === '127.0.0.1' || HOST === '0.0.0.0' || HOST === '::' ? 'localhost' : HOST;
 process.stdout.write(`Tooth Table is open at http://${shown}:${PORT}   (content: ${CONTENT_DIR})\n`);
+tellSystemd(`http://${HOST === '0.0.0.0' || HOST === '::' ? '127.0.0.1' : HOST}:${PORT}`);
