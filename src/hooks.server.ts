@@ -8,6 +8,7 @@ import { getCounts } from './lib/server/counts/getCounts';
 import { getStore } from './lib/server/getStore';
 import { liftStyles } from './lib/server/liftStyles';
 import { screenAsked } from './lib/server/screenAsked';
+import { getStaff } from './lib/server/staff/getStaff';
 import { securePage } from './lib/server/securePage';
 import { postGate } from './lib/server/postGate';
 import { pxPerMm } from './lib/ui/pxPerMm';
@@ -21,7 +22,7 @@ export const init: ServerInit = async () => {
 	const enough = new Promise<void>((resolve) => {
 		timer = setTimeout(resolve, READY_WITHIN_MS);
 	});
-	await Promise.race([getStore().ready, enough]);
+	await Promise.race([Promise.all([getStore().ready, getStaff().ready]), enough]);
 	clearTimeout(timer);
 	// says on the terminal where they are kept, or why they are not
 	getCounts();

@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { expect, test as base, type Locator, type Page } from '@playwright/test';
+import { expect, test as base, type APIRequestContext, type Locator, type Page } from '@playwright/test';
 import sharp from 'sharp';
 
 /** The served copy of content/, see serve.mjs. */
@@ -115,4 +115,33 @@ export async function touchSpread(
 		});
 	await client.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
 	await client.detach();
+}
+
+/** As serve.mjs hands it to the server. */
+export const PASSPHRASE = 'four teeth on a table';
+export const ORIGIN = `http://localhost:${process.env.E2E_PORT ?? 4391}`;
+
+/**
+ * Signs in: what this page, or this `request`, asks for from here on comes from staff. One request; no page is opened.
+ * Call it before the first `goto` of a page below /desk.
+ */
+export async function asStaff(whose: Page | APIRequestContext, origin: string = ORIGIN): Promise<void> {
+	const request = 'request' in whose ? whose.request : whose;
+	const response = await request.post(`${origin}/desk/session`, {
+		data: { passphrase: PASSPHRASE },
+		headers: { origin },
+	});
+	expect(response.ok(), await response.text()).toBe(true);
+}
+
+/** Signs in without a browser, and gives the header that says so: `fetch(url, { headers: { cookie } })`. */
+export async function staffCookie(origin: string = ORIGIN): Promise<string> {
+	const response = await fetch(`${origin}/desk/session`, {
+		method: 'POST',
+		body: JSON.stringify({ passphrase: PASSPHRASE }),
+		headers: { 'content-type': 'application/json', origin },
+	});
+	const [cookie = ''] = response.headers.getSetCookie();
+	expect(cookie).not.toBe('');
+	return cookie.split(';', 1)[0];
 }

@@ -1,7 +1,7 @@
 import { AxeBuilder } from './axe';
 import type { Page } from '@playwright/test';
 import sharp from 'sharp';
-import { allowFault, drawn, expect, ready, test } from './helpers';
+import { allowFault, asStaff, drawn, expect, ready, test } from './helpers';
 
 // content/exhibit.yaml and content/quiz/settings.yaml, ms
 const WARN_ms = 100_000;
@@ -153,6 +153,7 @@ test('idle: the server is away: the settings go back at once, the start screen f
 });
 
 test('idle: never at the desk, and not on a device of one’s own', async ({ page }) => {
+	await asStaff(page);
 	for (const path of ['/desk', '/compare?lang=fr&screen=own']) {
 		await open(page, path);
 		await pass(page, 2 * (WARN_ms + RESET_ms));
@@ -313,6 +314,7 @@ test('policy: strict, held by every page, and it does refuse', async ({ page }) 
 			broken.push(`${event.effectiveDirective} ${event.blockedURI} ${event.sample}`),
 		);
 	});
+	await asStaff(page);
 	const broken = () => page.evaluate(() => (window as unknown as { broken: string[] }).broken);
 	for (const path of [
 		'/',

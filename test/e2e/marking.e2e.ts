@@ -7,7 +7,7 @@ import sharp from 'sharp';
 import { parse } from 'yaml';
 import { orient } from '../../src/lib/domain/mesh/orient';
 import { sculpt } from '../../src/lib/domain/tooth/sculpt';
-import { allowFault, CONTENT, expect, ready, test, touchDrag } from './helpers';
+import { allowFault, asStaff, CONTENT, expect, ready, staffCookie, test, touchDrag } from './helpers';
 
 // A curator marks a scan and a model at the desk, by mouse, by touch and by keyboard.
 
@@ -62,6 +62,8 @@ function scanFile(): Buffer {
 	}
 	return file;
 }
+
+test.beforeEach(({ page }) => asStaff(page));
 
 /** Lays the scan on the desk, runs the test, and clears it away. */
 async function withScan(page: Page, run: () => Promise<void>, facts = FACTS): Promise<void> {
@@ -464,10 +466,11 @@ for (const lang of LANGUAGES)
 	});
 
 test('there is no desk for a request that came by another name', async ({ page, baseURL }) => {
+	const cookie = await staffCookie();
 	const answer = (address: string, host: string) =>
 		new Promise<{ status: number | undefined; body: string }>((resolve, reject) => {
 			http
-				.get(new URL(address, baseURL), { headers: { host } }, async (response) => {
+				.get(new URL(address, baseURL), { headers: { host, cookie } }, async (response) => {
 					let body = '';
 					for await (const part of response) body += String(part);
 					resolve({ status: response.statusCode, body });

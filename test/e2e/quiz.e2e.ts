@@ -5,7 +5,7 @@ import { AxeBuilder } from './axe';
 import type { Locator, Page } from '@playwright/test';
 import Database from 'libsql';
 import { readRoundCode, roundCode } from '../../src/lib/domain/quiz/roundCode';
-import { CONTENT, expect, ready, test } from './helpers';
+import { asStaff, CONTENT, expect, ready, staffCookie, test } from './helpers';
 import { pdfBars, pdfPages } from './pdfBars';
 
 test.describe.configure({ timeout: 240_000 });
@@ -253,6 +253,7 @@ test('axe finds nothing at set-up, typing a code, asking, told, summary, sheet a
 	await page.locator('.summary a').tap();
 	await page.locator('.page[data-ready]').waitFor();
 	await axe(page, 'sheet');
+	await asStaff(page);
 	await page.goto('/desk/quiz');
 	await ready(page);
 	await axe(page, 'desk');
@@ -642,7 +643,8 @@ test('a server that is killed in the middle of a round has lost none of the coun
 			await kill(server);
 			await sending;
 			server = await start();
-			const csv = await (await fetch(`${origin}/desk/quiz.csv`)).text();
+			const cookie = await staffCookie(origin);
+			const csv = await (await fetch(`${origin}/desk/quiz.csv`, { headers: { cookie } })).text();
 			const [, line] = csv.split('\r\n');
 			const counted = Number(line.split(',')[3]);
 			expect(line).toMatch(/^choose-size-most-a,b,yes,/);

@@ -3,13 +3,15 @@ import path from 'node:path';
 import { AxeBuilder } from './axe';
 import { unzipSync } from 'fflate';
 import { readArchive } from '../unit/server/darwinCore/readArchive';
-import { CONTENT, expect, ready, test } from './helpers';
+import { asStaff, CONTENT, expect, ready, test } from './helpers';
 
 // A curator takes the specimens out as a table, mends a title in it, and brings it back.
 
 const LABEL = path.join(CONTENT, 'specimens', 'skm-0104', 'label.en.md');
 
 test('a table comes back: first what it would change, then the change itself', async ({ page, request }) => {
+	await asStaff(page);
+	await asStaff(request);
 	const before = await readFile(LABEL, 'utf8');
 	const title = /^title: (.*)$/m.exec(before)![1];
 	const table = await (await request.get('/desk/table.csv')).text();
@@ -49,6 +51,7 @@ test('a table comes back: first what it would change, then the change itself', a
 });
 
 test('a table with a mistake is refused row by row, with the reason', async ({ page }) => {
+	await asStaff(page);
 	await page.goto('/desk/table?lang=fr');
 	await ready(page);
 	const file = {
@@ -67,6 +70,7 @@ test('a table with a mistake is refused row by row, with the reason', async ({ p
 });
 
 test('the archive for other collections unpacks and reads back', async ({ request }) => {
+	await asStaff(request);
 	const response = await request.get('/desk/darwin-core');
 	expect(response.headers()['content-type']).toBe('application/zip');
 	const { core, extensions, metadata } = readArchive(unzipSync(new Uint8Array(await response.body())));

@@ -1,6 +1,6 @@
 import { AxeBuilder } from './axe';
 import type { Page } from '@playwright/test';
-import { changed, drawn, expect, pixels, ready, test, view } from './helpers';
+import { asStaff, changed, drawn, expect, pixels, ready, test, view } from './helpers';
 
 const take = async (page: Page, tool: string) => {
 	await page.locator(`[data-tool="${tool}"]`).tap();
@@ -110,6 +110,7 @@ test('staff measure the screen with a card; teeth are then drawn at life size', 
 	await page.goto('/compare');
 	await ready(page);
 	await expect(page.getByRole('button', { name: 'Life size' })).toHaveCount(0);
+	await asStaff(page);
 	await page.goto('/desk/screen');
 	await ready(page);
 	const edge = page.getByRole('slider', { name: 'Right edge' });

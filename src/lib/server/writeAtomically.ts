@@ -8,7 +8,8 @@ export type WritingFs = Pick<typeof nodeFs, 'mkdir' | 'open' | 'rename' | 'rm' |
 /**
  * Writes a file so that a reader, or a power cut, finds either the old or the new version, never
  * half of one: a temporary file in the same folder, flushed, renamed over the old one, and the
- * folder's entry flushed too. Makes the folder where it is missing; keeps who may read and write the file.
+ * folder's entry flushed too. Makes the folder where it is missing; keeps who may read and write the file,
+ * or with `mode` (0o600: its owner alone) says so.
  * Leaves no temporary file behind when writing fails; a killed process may leave one, whose name begins
  * with a dot and ends in `.tmp`.
  */
@@ -16,8 +17,9 @@ export async function writeAtomically(
 	path: string,
 	data: string | Uint8Array,
 	fs: WritingFs = nodeFs,
+	mode?: number,
 ): Promise<void> {
-	const temporary = await stageFile(path, data, fs);
+	const temporary = await stageFile(path, data, fs, mode);
 	try {
 		await fs.rename(temporary, path);
 	} catch (cause) {
@@ -39,15 +41,18 @@ export async function stageFile(
 	path: string,
 	data: string | Uint8Array,
 	fs: WritingFs = nodeFs,
+	asked?: number,
 ): Promise<string> {
 	await fs.mkdir(dirname(path), { recursive: true });
 	const temporary = temporaryName(path);
-	const mode = await fs.stat(path).then(
-		(facts) => facts.mode & 0o7777,
-		() => undefined,
-	);
+	const mode =
+		asked ??
+		(await fs.stat(path).then(
+			(facts) => facts.mode & 0o7777,
+			() => undefined,
+		));
 	try {
-		const file = await fs.open(temporary, 'wx');
+		const file = await fs.open(temporary, 'wx', asked);
 		try {
 			await file.writeFile(data);
 			// a share that knows no modes is no reason to fail

@@ -1,31 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { isStaff, staffOnly } from '../../../src/lib/server/staffOnly';
+import { deskFrom, isFromHere, mayKnock } from '../../../src/lib/server/staffOnly';
+import { staffEvent, type StaffAsked } from './staff/staffEvent';
 
-interface Asked {
-	address?: string;
-	host?: string;
-	origin?: string;
-	method?: string;
-	headers?: Record<string, string>;
-	developing?: boolean;
-}
+const event = staffEvent;
+const staff = (asked: StaffAsked & { developing?: boolean }): boolean =>
+	isFromHere(event(asked), asked.developing ?? false);
 
-function event({ address = '127.0.0.1', host = 'localhost:4173', origin, method = 'GET', headers }: Asked) {
-	const all = new Headers({ ...headers, ...(origin === undefined ? {} : { 'x-origin': origin }) });
-	const request = {
-		method,
-		// a Request would drop host and origin, which only a server or a browser may set
-		headers: {
-			get: (name: string) => (name === 'host' ? host : name === 'origin' ? (origin ?? null) : all.get(name)),
-			has: (name: string) => all.has(name),
-		},
-	} as unknown as Request;
-	return { request, getClientAddress: () => address };
-}
-
-const staff = (asked: Asked): boolean => isStaff(event(asked), asked.developing ?? false);
-
-describe('isStaff', () => {
+describe('isFromHere', () => {
 	it('lets in who sits at this machine', () => {
 		for (const address of ['127.0.0.1', '127.0.1.1', '::1', '::ffff:127.0.0.1'])
 			for (const host of ['localhost:4173', 'localhost', '127.0.0.1:80', '[::1]:4173'])
@@ -45,7 +26,7 @@ describe('isStaff', () => {
 				throw new Error('prerendering');
 			},
 		};
-		expect(isStaff(unknown, false)).toBe(false);
+		expect(isFromHere(unknown, false)).toBe(false);
 	});
 
 	it('takes changes from a page of this server only', () => {
@@ -56,6 +37,13 @@ describe('isStaff', () => {
 		expect(staff({ method: 'DELETE' })).toBe(false);
 	});
 
+	it('believes the browser when it says that another site’s page is asking', () => {
+		const post = { method: 'POST', origin: 'http://localhost:4173' };
+		expect(staff({ ...post, headers: { 'sec-fetch-site': 'same-origin' } })).toBe(true);
+		for (const site of ['cross-site', 'same-site', 'none'])
+			expect(staff({ ...post, headers: { 'sec-fetch-site': site } }), site).toBe(false);
+	});
+
 	it('lets everyone in while developing, but no other site’s page change anything', () => {
 		const elsewhere = { address: '192.168.1.9', host: 'laptop:4173', developing: true };
 		expect(staff(elsewhere)).toBe(true);
@@ -64,11 +52,38 @@ describe('isStaff', () => {
 	});
 });
 
-describe('staffOnly', () => {
-	it('answers others as if there were nothing', () => {
-		expect(() => staffOnly(event({ method: 'POST', origin: 'http://evil.example' }))).toThrow(
-			expect.objectContaining({ status: 404 }),
+describe('mayKnock', () => {
+	const elsewhere = {
+		address: '192.168.1.9',
+		host: 'museum.example',
+		headers: { 'x-forwarded-for': '10.1.1.1' },
+	};
+
+	it('opens no door to other machines unless the museum says so', () => {
+		for (const value of [undefined, '', 'yes', 'Network', '1']) expect(deskFrom(value)).toBe('here');
+		for (const kind of ['desk', 'corner'] as const) {
+			expect(mayKnock(event(elsewhere), kind, 'here', false)).toBe(false);
+			expect(mayKnock(event(elsewhere), kind, 'network', false)).toBe(true);
+			expect(mayKnock(event({}), kind, 'here', false)).toBe(true);
+		}
+	});
+
+	it('can open the staff corner on other screens without the desk', () => {
+		expect(deskFrom('screens')).toBe('screens');
+		expect(mayKnock(event(elsewhere), 'corner', 'screens', false)).toBe(true);
+		expect(mayKnock(event(elsewhere), 'desk', 'screens', false)).toBe(false);
+		expect(mayKnock(event({}), 'desk', 'screens', false)).toBe(true);
+	});
+
+	it('lets no other site’s page change anything on the network either', () => {
+		const post = { ...elsewhere, method: 'POST' };
+		expect(mayKnock(event({ ...post, origin: 'https://museum.example' }), 'desk', 'network', false)).toBe(
+			true,
 		);
-		expect(() => staffOnly(event({}))).not.toThrow();
+		for (const origin of [undefined, 'null', 'https://evil.example', 'https://museum.example.evil.example'])
+			expect(
+				mayKnock(event({ ...post, ...(origin === undefined ? {} : { origin }) }), 'desk', 'network', false),
+				origin,
+			).toBe(false);
 	});
 });
