@@ -3,7 +3,7 @@ const STAFF = /^\/(desk|status|styleguide)(\/|$)/;
 /** Screens that stand in a gallery are larger; a phone in a hand is one visitor's own. */
 const SMALLEST_px = 600;
 /** `?screen=own`: this is somebody's own device. Any other name: this is the gallery's screen of that name. */
-export const OWN = 'own';
+const OWN = 'own';
 
 export interface Standing {
 	path: string;

@@ -66,6 +66,9 @@ export function staffOnly(event: Asked, enough: SessionKind = 'desk'): Session {
 	return session;
 }
 
+/** Whether a request comes from staff who are signed in; for what they may see on pages that are everybody's. */
+export const isStaff = (event: Asked): boolean => mayKnock(event) && sessionOf(event, 'desk') !== null;
+
 /** The live session of a request, if it is enough. */
 export function sessionOf(event: Pick<Asked, 'cookies'>, enough: SessionKind = 'corner'): Session | null {
 	const session = liveSession(getStaff(), event.cookies.get(SESSION_COOKIE));

@@ -6,7 +6,7 @@ import { statusOf, trySecret } from '../../../lib/server/staff/trySecret';
 import { giveSession, isFromHere, staffDoor, staffOnly, type Asked } from '../../../lib/server/staffOnly';
 import type { RequestHandler } from './$types';
 
-const first = z.strictObject({ passphrase: z.string().max(4096), gallery: z.boolean().default(false) });
+const first = z.strictObject({ passphrase: z.string().max(4096) });
 const changed = z.strictObject({ old: z.string().max(4096), passphrase: z.string().max(4096) });
 
 /** Sets the first passphrase, at the machine itself, and signs in; answers a StaffAnswer. */
@@ -17,7 +17,7 @@ export const POST: RequestHandler = async (event) => {
 	if (!asked) return answer({ ok: false, code: 'not-understood' }, 400);
 	const set = await setFirstPassphrase(getStaff(), asked.passphrase);
 	if (!set.ok) return answer(set, statusOf(set));
-	begin(event, asked.gallery);
+	begin(event, event.locals.screen !== null);
 	return answer({ ok: true });
 };
 

@@ -17,7 +17,7 @@ import {
 } from '../../../lib/server/staffOnly';
 import type { RequestHandler } from './$types';
 
-const asking = z.strictObject({ passphrase: z.string().max(4096), gallery: z.boolean().default(false) });
+const asking = z.strictObject({ passphrase: z.string().max(4096) });
 
 /** What is left of the session, and its form token; 401 without one. Asking does not count as use. */
 export const GET: RequestHandler = (event) => {
@@ -27,7 +27,7 @@ export const GET: RequestHandler = (event) => {
 	return answer(news(event, session));
 };
 
-/** Signs in: `{ passphrase, gallery }` is answered with a StaffAnswer. */
+/** Signs in: `{ passphrase }` is answered with a StaffAnswer. */
 export const POST: RequestHandler = async (event) => {
 	staffDoor(event);
 	const asked = await readJson(event.request, asking);
@@ -39,7 +39,7 @@ export const POST: RequestHandler = async (event) => {
 	if (before) staff.sessions.end(before);
 	giveSession(
 		event,
-		staff.sessions.begin({ kind: 'desk', gallery: asked.gallery, under: tried.under }),
+		staff.sessions.begin({ kind: 'desk', gallery: event.locals.screen !== null, under: tried.under }),
 		'desk',
 	);
 	return answer({ ok: true });
