@@ -8,6 +8,7 @@ import type { LayoutServerLoad } from './$types';
 /** Beginnings of words that are said in one place only. */
 const ONLY_IN: { prefix: string; at: string; or?: string }[] = [
 	{ prefix: 'desk_', at: '/desk' },
+	{ prefix: 'iiif_', at: '/iiif' },
 	{ prefix: 'quiz_', at: '/quiz', or: '/desk/quiz' },
 	{ prefix: 'feed_', at: '/feeding' },
 	{ prefix: 'repl_', at: '/replacement' },

@@ -18,6 +18,26 @@ describe('licence', () => {
 		expect(isLicence(address)).toBe(true);
 	});
 
+	it.each(STATEMENTS)('takes %s only as machines know it: http, vocab, and a slash at the end', (name) => {
+		const right = `http://rightsstatements.org/vocab/${name}/1.0/`;
+		expect(isLicence(right.replace('http:', 'https:'))).toBe(false);
+		expect(isLicence(right.slice(0, -1))).toBe(false);
+		expect(isLicence(right.replace('/vocab/', '/page/'))).toBe(false);
+		expect(suggestLicence(right.replace('http:', 'https:'))).toBe(right);
+	});
+
+	// SPDX: CC0-1.0, CC-BY-4.0, CC-BY-SA-4.0, CC-BY-NC-4.0, CC-BY-NC-SA-4.0, CC-BY-ND-4.0, CC-BY-NC-ND-4.0
+	it.each(['by', 'by-sa', 'by-nd', 'by-nc', 'by-nc-sa', 'by-nc-nd'])(
+		'knows CC %s, and no other way to write it',
+		(kind) => {
+			const right = `http://creativecommons.org/licenses/${kind}/4.0/`;
+			expect(isLicence(right)).toBe(true);
+			expect(isLicence(right.replace('http:', 'https:'))).toBe(false);
+			expect(isLicence(`${right}deed.en`)).toBe(false);
+			expect(suggestLicence(`${right}deed.en`)).toBe(right);
+		},
+	);
+
 	it.each([
 		['CC BY 4.0', 'http://creativecommons.org/licenses/by/4.0/'],
 		['CC-BY-SA-3.0', 'http://creativecommons.org/licenses/by-sa/3.0/'],
