@@ -45,6 +45,8 @@ const RETRY_AFTER_s = 5;
  */
 export class Idle {
 	state = $state<IdleState>('awake');
+	/** after hours and nobody here: the screen is black, and nothing is drawn behind it */
+	dark = $state(false);
 	/** whole seconds until everything goes back, while asking */
 	left_s = $state(0);
 	/** quiet time in this state, ms */

@@ -5,11 +5,13 @@ export const PING_EVERY_MS = 15_000;
 /**
  * Server-sent events about the exhibit: event `exhibit` with `{"hash"}` at once and at each change,
  * and a comment every 15 s so that both ends notice a dead connection. Everything is let go when the
- * reader goes away; the stream ends when the store closes.
+ * reader goes away; the stream ends when the store closes. `orders` hands over what makes the reader load its page
+ * anew (event `restart`), and takes what ends that.
  */
 export function eventStream(
 	store: Pick<ExhibitStore, 'current' | 'subscribe' | 'closing'>,
 	pingEvery_ms: number = PING_EVERY_MS,
+	orders: (restart: () => void) => () => void = () => () => undefined,
 ): ReadableStream<Uint8Array> {
 	const encoder = new TextEncoder();
 	let stop = (): void => undefined;
@@ -24,6 +26,7 @@ export function eventStream(
 			};
 			const sendHash = (hash: string): void => send(`event: exhibit\ndata: ${JSON.stringify({ hash })}\n\n`);
 			const unsubscribe = store.subscribe((event) => sendHash(event.hash));
+			const unheard = orders(() => send('event: restart\ndata: {}\n\n'));
 			const timer = setInterval(() => send(': ping\n\n'), pingEvery_ms);
 			timer.unref();
 			const end = (): void => {
@@ -32,6 +35,7 @@ export function eventStream(
 			};
 			stop = () => {
 				unsubscribe();
+				unheard();
 				clearInterval(timer);
 				store.closing.removeEventListener('abort', end);
 			};

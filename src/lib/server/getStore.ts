@@ -1,7 +1,7 @@
 import { getDeskFiles } from './desk/getDeskFiles';
 import { contentDir, dataDir } from './dirs';
 import { createExhibitStore, type ExhibitStore } from './exhibitStore';
-import { terminalLogger } from './logger';
+import { getServerLog } from './log/serverLog';
 
 const KEY = Symbol.for('tooth-table.exhibit-store');
 
@@ -17,7 +17,7 @@ export function getStore(): ExhibitStore {
 		shared[KEY] = createExhibitStore({
 			contentDir: contentDir(),
 			dataDir: dataDir(),
-			logger: terminalLogger,
+			logger: getServerLog(),
 			watch: true,
 			onRead: noticeSoon(),
 		});
@@ -52,7 +52,7 @@ function noticeSoon(): () => void {
 			getDeskFiles()
 				.notice()
 				.catch((cause: unknown) =>
-					terminalLogger.warn(`What was changed could not be kept as a version: ${String(cause)}`),
+					getServerLog().warn(`What was changed could not be kept as a version: ${String(cause)}`),
 				);
 		}, NOTICE_AFTER_MS);
 		timer.unref();

@@ -224,6 +224,8 @@ export interface Stage {
 	/** Asks for one more frame; also when a view's element has moved without a resize or scroll (an animation). */
 	invalidate(): void;
 	stats(): StageStats;
+	/** Times between moving frames since this was last asked, ms; the last few hundred. */
+	takeFrameTimes(): number[];
 	dispose(): void;
 }
 

@@ -50,6 +50,9 @@ export const REST_SCALES: readonly number[] = [1, 0.75, 0.6];
 /** Canvas pixels that a processor alone is trusted with at first. */
 export const SOFTWARE_START_pixels = 620_000;
 
+/** Frame times that are kept until somebody asks: ten seconds of movement. */
+export const MOST_TIMES = 600;
+
 export type Plan = 'moving' | 'rest' | 'wait' | 'none';
 
 export interface GovernorOptions {
@@ -79,6 +82,8 @@ export interface Governor {
 	readonly settled: boolean;
 	/** median of the recent moving frames, ms; null before any */
 	readonly median_ms: number | null;
+	/** Times of the moving frames since this was last asked, ms, at most the last MOST_TIMES. */
+	takeTimes(): number[];
 	/** how often the step changed, for tests and the status page */
 	readonly changes: number;
 }
@@ -115,6 +120,8 @@ export const createGovernor = ({ software, now, pixels }: GovernorOptions): Gove
 	let run: number[] = [];
 	/** the last moving frames at any step, for the figures */
 	let recent: number[] = [];
+	/** the same since somebody asked */
+	let times: number[] = [];
 	const bars = new Map<number, { until_ms: number; length_ms: number }>();
 
 	const go = (to: number) => {
@@ -172,6 +179,8 @@ export const createGovernor = ({ software, now, pixels }: GovernorOptions): Gove
 				if (run.length > RAISE_AFTER_frames) run.shift();
 				recent.push(t - chained_ms);
 				if (recent.length > 120) recent = recent.slice(-120);
+				times.push(t - chained_ms);
+				if (times.length > 2 * MOST_TIMES) times = times.slice(-MOST_TIMES);
 				judge();
 			}
 			chained_ms = t;
@@ -201,6 +210,11 @@ export const createGovernor = ({ software, now, pixels }: GovernorOptions): Gove
 		},
 		get median_ms() {
 			return recent.length ? medianOf(recent) : null;
+		},
+		takeTimes() {
+			const taken = times.slice(-MOST_TIMES);
+			times = [];
+			return taken;
 		},
 		get changes() {
 			return changes;

@@ -501,6 +501,7 @@ export const createStage = (
 		preload: (shape) => pool.preload(shape.url),
 		invalidate: once,
 		stats,
+		takeFrameTimes: () => governor.takeTimes(),
 		dispose() {
 			if (gone) return;
 			gone = true;

@@ -2,7 +2,8 @@ import { existsSync, renameSync } from 'node:fs';
 import path from 'node:path';
 import { KEEP_DAYS } from '../../content/exhibit';
 import { dataDir, getStore } from '../getStore';
-import { terminalLogger, type Logger } from '../logger';
+import { getServerLog } from '../log/serverLog';
+import type { Logger } from '../logger';
 import type { CountsStore } from './countsStore';
 import { dayOf, firstKeptDay } from './days';
 import { postgresCounts } from './postgresCounts';
@@ -20,10 +21,10 @@ export function getCounts(): CountsStore | null {
 	const shared = globalThis as { [KEY]?: CountsStore | null };
 	if (shared[KEY] === undefined) {
 		const file = path.join(dataDir(), 'counts.db');
-		const store = openCounts({ database: process.env.DATABASE_URL, file }, terminalLogger);
+		const store = openCounts({ database: process.env.DATABASE_URL, file }, getServerLog());
 		shared[KEY] = store;
 		if (store) {
-			terminalLogger.info(`Counts are kept in ${store.where}.`);
+			getServerLog().info(`Counts are kept in ${store.where}.`);
 			forgetDaily(store);
 		}
 	}
@@ -80,7 +81,7 @@ function forgetDaily(store: CountsStore): void {
 		store
 			.forgetBefore(firstKeptDay(new Date(), keep))
 			.catch((problem: unknown) =>
-				terminalLogger.warn(`Old counts could not be deleted: ${String(problem)}`),
+				getServerLog().warn(`Old counts could not be deleted: ${String(problem)}`),
 			);
 	};
 	void getStore().ready.then(forget);

@@ -1,5 +1,5 @@
 import { contentDir, dataDir } from '../dirs';
-import { terminalLogger } from '../logger';
+import { getServerLog } from '../log/serverLog';
 import { deskFiles, type DeskFiles } from './deskFiles';
 
 const KEY = Symbol.for('tooth-table.desk-files');
@@ -11,7 +11,7 @@ export function getDeskFiles(): DeskFiles {
 		contentDir: contentDir(),
 		dataDir: dataDir(),
 		now: Date.now,
-		logger: terminalLogger,
+		logger: getServerLog(),
 	});
 	return shared[KEY];
 }
