@@ -1,4 +1,4 @@
-// npm run content:check -- [DIR] [--json]: every problem of a content folder, with file, line and remedy.
+// npm run content:check -- [DIR] [--json] [--lang fr]: every problem of a content folder, with file, line and remedy.
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { ROOT, bin, ensureInstalled, run } from './setup.mjs';
@@ -11,7 +11,10 @@ const absolute = (/** @type {string} */ folder) => {
 	const here = path.resolve(folder);
 	return existsSync(here) ? here : path.resolve(from, folder);
 };
-const args = process.argv.slice(2).map((arg) => (arg.startsWith('-') ? arg : absolute(arg)));
+// what stands behind --lang is no folder
+const args = process.argv
+	.slice(2)
+	.map((arg, i, all) => (arg.startsWith('-') || all[i - 1] === '--lang' ? arg : absolute(arg)));
 
 process.exit(
 	run(

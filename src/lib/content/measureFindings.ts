@@ -41,12 +41,13 @@ export function measureFindings(specimen: Asked, measures: Measured, placeOf: Pl
 	if (!wrongUnit && !(height >= least && height <= most)) {
 		say('unlikely-size', ['shape', 'scan', 'units'], { height_mm: height, units: specimen.shape.units });
 	}
-	for (const { code, message } of measures.warnings) {
+	for (const { code, message, doubt } of measures.warnings) {
 		if (code === 'crown-base-not-marked') say('crown-base-not-marked', ['shape', 'scan'], null);
-		else if (code === 'not-one-tooth') say('not-one-tooth', ['shape', 'scan', 'file'], { why: { message } });
+		else if (code === 'not-one-tooth')
+			say('not-one-tooth', ['shape', 'scan', 'file'], { why: message, ...(doubt ? { doubt } : {}) });
 		else if (code === 'several-pieces') say('several-pieces', ['shape', 'scan', 'file'], null);
 		else if (code === 'colour-unreadable')
-			say('colour-unreadable', ['shape', 'scan', 'file'], { why: { message } });
+			say('colour-unreadable', ['shape', 'scan', 'file'], { why: message });
 		else if (code === 'coarse-mesh') say('coarse-mesh', ['shape', 'scan', 'file'], null);
 		else if (code === 'mark-off-surface') {
 			const [name, key] = MARKS.find(([mark]) => message.includes(` ${mark} `)) ?? MARKS[0];

@@ -1,5 +1,5 @@
 /**
- * Checks a content folder and prints every problem: `contentCheck.ts [DIR] [--json]`.
+ * Checks a content folder and prints every problem: `contentCheck.ts [DIR] [--json] [--lang fr]`.
  * Exit code 1 if there is any error, 0 if not, 2 when it was called wrongly or there is no such folder.
  */
 import { readFile, stat } from 'node:fs/promises';
@@ -11,6 +11,8 @@ import { FILE_START } from '../content/finding';
 import { loadContent } from '../content/loadContent';
 import { measureFindings } from '../content/measureFindings';
 import type { Problem } from '../content/problem';
+import { reportWords } from '../content/messages/report';
+import { WORDED, wordProblem } from '../content/wordProblem';
 import type { CrownMeasures, MeasureProblem } from '../domain/measure/crownMeasures';
 import { measureCrown } from '../domain/measure/measureCrown';
 import { fail, ok, type Result } from '../domain/result';
@@ -22,7 +24,7 @@ import { readPicture } from './scan/readPicture';
 import { readScan } from './scan/readScan';
 import { placesIn, shapeProblem } from './shapeProblem';
 
-const USAGE = 'Usage: npm run content:check -- [DIR] [--json]';
+const USAGE = `Usage: npm run content:check -- [DIR] [--json] [--lang ${WORDED.join('|')}]`;
 
 /**
  * Every problem of a content folder: those of its texts, and those that only making a model or opening a scan can
@@ -67,42 +69,49 @@ async function measuredShape(
 }
 
 /** Problems for reading: grouped by file, one line each, with the remedy below it. */
-export function problemReport(problems: readonly Problem[]): string {
+export function problemReport(problems: readonly Problem[], language = 'en'): string {
+	const words = reportWords(language);
 	const lines: string[] = [];
 	let file: string | null = null;
 	for (const problem of problems) {
 		if (file !== null && file !== problem.file) lines.push('');
 		file = problem.file;
-		const place = `${problem.file || '(the folder)'}:${problem.line}:${problem.column}`;
-		lines.push(`${place}  ${problem.severity}  ${problem.message}`, `    ${problem.remedy}`);
+		const place = `${problem.file || words.folder}:${problem.line}:${problem.column}`;
+		const { message, remedy } = wordProblem(problem, language);
+		lines.push(`${place}  ${words[problem.severity]}  ${message}`, `    ${remedy}`);
 	}
 	const errors = problems.filter(({ severity }) => severity === 'error').length;
-	const warnings = problems.length - errors;
-	const count = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`;
 	if (lines.length > 0) lines.push('');
-	lines.push(
-		problems.length === 0
-			? 'No problems found.'
-			: `${count(errors, 'error')}, ${count(warnings, 'warning')}.${errors > 0 ? ' What has an error is not shown until it is put right.' : ''}`,
-	);
+	lines.push(problems.length === 0 ? words.none : words.total(errors, problems.length - errors));
 	return lines.join('\n');
 }
 
 /** Problems for programs: one list, with the keys that are fixed for the command. */
-export const problemJson = (problems: readonly Problem[]): string =>
+export const problemJson = (problems: readonly Problem[], language = 'en'): string =>
 	JSON.stringify(
-		problems.map(({ data: _, ...fixed }) => fixed),
+		problems.map(({ data, ...fixed }) => ({ ...fixed, ...wordProblem({ ...fixed, data }, language) })),
 		null,
 		'\t',
 	);
 
 /** What the arguments ask for, or words why they cannot be followed. */
-export function readArguments(args: readonly string[]): { folder?: string; json: boolean } | string {
-	const folders = args.filter((arg) => !arg.startsWith('-'));
-	const unknown = args.find((arg) => arg.startsWith('-') && arg !== '--json');
-	if (unknown !== undefined) return `"${unknown}" is not known.`;
+export function readArguments(
+	args: readonly string[],
+): { folder?: string; json: boolean; language: string } | string {
+	const folders: string[] = [];
+	let json = false;
+	let language = 'en';
+	for (let i = 0; i < args.length; i++) {
+		const [name, joined] = args[i].split(/=(.*)/s);
+		if (name === '--lang') {
+			language = joined ?? args[++i] ?? '';
+			if (!WORDED.includes(language)) return `--lang "${language}": messages are in ${WORDED.join(', ')}.`;
+		} else if (args[i] === '--json') json = true;
+		else if (args[i].startsWith('-')) return `"${args[i]}" is not known.`;
+		else folders.push(args[i]);
+	}
 	if (folders.length > 1) return 'One folder can be checked at a time.';
-	return { folder: folders[0], json: args.includes('--json') };
+	return { folder: folders[0], json, language };
 }
 
 async function main(args: readonly string[]): Promise<number> {
@@ -121,7 +130,7 @@ async function main(args: readonly string[]): Promise<number> {
 		return 2;
 	}
 	const problems = await checkContent(fsReader(folder), folder);
-	console.log(asked.json ? problemJson(problems) : problemReport(problems));
+	console.log((asked.json ? problemJson : problemReport)(problems, asked.language));
 	return problems.some(({ severity }) => severity === 'error') ? 1 : 0;
 }
 

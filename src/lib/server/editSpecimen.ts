@@ -8,7 +8,7 @@ import { fail, ok, type Result } from '../domain/result';
 import { SIDE_ANGLE_DEG, SIDES } from '../domain/tooth/form';
 import type { Vec3 } from '../domain/vec3';
 import { canonicalJson } from './canonicalJson';
-import type { DeskProblem } from './deskProblem';
+import { brokenBy, deskProblem, type DeskProblem } from './deskProblem';
 import { yamlSplice, type YamlSplice } from './yamlSplice';
 
 export interface SpecimenChanges {
@@ -36,13 +36,9 @@ export function editSpecimen(text: string, changes: SpecimenChanges): Result<str
 	const body = text.slice(mark.length);
 	const before = compileSpecimen(readYaml(body));
 	const broken = errorIn([...readYaml(body).findings, ...before.findings]);
-	if (broken || !before.compiled.facts) return fail(inWords('specimen-has-errors', broken));
+	if (broken || !before.compiled.facts) return fail(deskProblem('specimen-has-errors', brokenBy(broken)));
 	if (changes.crown !== undefined && before.compiled.facts.shape.kind !== 'scan') {
-		return fail({
-			code: 'not-a-scan',
-			message: 'This tooth is a model in numbers, and a model marks its own crown.',
-			remedy: 'Change the numbers under model: in specimen.yaml.',
-		});
+		return fail(deskProblem('not-a-scan'));
 	}
 	const wanted = rounded(changes);
 	const document = parseDocument(body, { uniqueKeys: false, logLevel: 'error' });
@@ -54,29 +50,14 @@ export function editSpecimen(text: string, changes: SpecimenChanges): Result<str
 	const after = readYaml(made);
 	const compiled = compileSpecimen(after);
 	const wrong = errorIn([...after.findings, ...compiled.findings]);
-	if (wrong) return fail({ code: 'marks-not-possible', message: wrong.message, remedy: wrong.remedy });
+	if (wrong) return fail(deskProblem('marks-not-possible', brokenBy(wrong)));
 	return saysSo(readYaml(body).value, after.value, compiled.compiled.facts, wanted)
 		? ok(mark + made)
-		: fail({
-				code: 'not-editable',
-				message: 'The file is written in a way that cannot be changed from here without risk.',
-				remedy:
-					'Write the marks into specimen.yaml by hand, or bring its lines into the form that other specimens have.',
-			});
+		: fail(deskProblem('not-editable'));
 }
 
 const errorIn = (findings: readonly Finding[]): Finding | undefined =>
 	findings.find(({ severity }) => severity === 'error');
-
-function inWords(code: string, found: Finding | undefined): DeskProblem {
-	return {
-		code,
-		message: found
-			? `specimen.yaml, line ${found.line}: ${found.message}`
-			: 'specimen.yaml cannot be read as it is.',
-		remedy: found?.remedy ?? 'Put right what the desk lists for this specimen first.',
-	};
-}
 
 function setCrown(document: Document, splice: YamlSplice, crown: CrownMarks | null): void {
 	const scan = document.getIn(['shape', 'scan'], true) as YAMLMap;

@@ -8,7 +8,7 @@ import { ID_PATTERN, isPoint } from '../content/schemas';
 import type { CrownMarks } from '../domain/measure/crownMeasures';
 import { fail, ok, type Result } from '../domain/result';
 import type { Vec3 } from '../domain/vec3';
-import type { DeskProblem } from './deskProblem';
+import { brokenBy, deskProblem, type DeskProblem } from './deskProblem';
 import { editSpecimen, type SpecimenChanges } from './editSpecimen';
 import { pathInside } from './fsReader';
 import { writeAtomically } from './writeAtomically';
@@ -41,13 +41,7 @@ export async function readForMarking(
 	const { facts } = compiled;
 	if (!facts) {
 		const [first] = [...yaml.findings, ...findings].filter(({ severity }) => severity === 'error');
-		return fail({
-			code: 'specimen-has-errors',
-			message: first
-				? `specimen.yaml, line ${first.line}: ${first.message}`
-				: 'specimen.yaml cannot be read as it is.',
-			remedy: first?.remedy ?? 'Put right what the desk lists for this specimen first.',
-		});
+		return fail(deskProblem('specimen-has-errors', brokenBy(first)));
 	}
 	const { shape, features } = facts;
 	return ok({
@@ -87,11 +81,7 @@ async function save(
 	if (!read.ok) return read;
 	const { text, hash, path } = read.value;
 	if (hash !== expectedHash) {
-		return fail({
-			code: 'changed-meanwhile',
-			message: 'specimen.yaml has been changed since this page was opened; nothing was written.',
-			remedy: 'Load the page again, and set the marks once more.',
-		});
+		return fail(deskProblem('changed-meanwhile'));
 	}
 	const edited = editSpecimen(text, changes);
 	if (!edited.ok) return edited;
@@ -99,11 +89,7 @@ async function save(
 	try {
 		await writeAtomically(path, edited.value);
 	} catch (cause) {
-		return fail({
-			code: 'not-written',
-			message: `specimen.yaml could not be written (${(cause as NodeJS.ErrnoException).code ?? 'unknown reason'}).`,
-			remedy: 'Check that this computer may write into the content folder and that its disk is not full.',
-		});
+		return fail(deskProblem('not-written', { reason: (cause as NodeJS.ErrnoException).code ?? null }));
 	}
 	return ok({ hash: hashOf(Buffer.from(edited.value)) });
 }
@@ -114,11 +100,7 @@ async function readSpecimen(
 	contentDir: string,
 	id: string,
 ): Promise<Result<{ text: string; hash: string; path: string }, DeskProblem>> {
-	const missing: DeskProblem = {
-		code: 'no-such-specimen',
-		message: `There is no specimen "${id.slice(0, 60)}" in the content folder.`,
-		remedy: 'Check the address, or go back to the desk and choose from the list.',
-	};
+	const missing = deskProblem('no-such-specimen', { id: id.slice(0, 60) });
 	if (!ID_PATTERN.test(id)) return fail(missing);
 	try {
 		const path = await pathInside(contentDir, `specimens/${id}/specimen.yaml`);
@@ -131,11 +113,7 @@ async function readSpecimen(
 		const code = (cause as NodeJS.ErrnoException).code;
 		if (code === 'ENOENT' || code === 'ENOTDIR' || cause instanceof RangeError) return fail(missing);
 	}
-	return fail({
-		code: 'unreadable',
-		message: 'specimen.yaml could not be read: it is too long, not saved as UTF-8, or locked.',
-		remedy: 'Close it in other programs, and look at what the desk lists for this specimen.',
-	});
+	return fail(deskProblem('unreadable'));
 }
 
 const point = z.custom<Vec3>(isPoint);

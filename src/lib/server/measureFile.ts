@@ -106,7 +106,11 @@ function inFileFrame(measures: CrownMeasures, origin: Vec3): CrownMeasures {
 
 /** A value that came out as no number is said to be missing, not printed as null in silence. */
 function finite(measures: CrownMeasures): CrownMeasures {
-	const warnings = [...measures.warnings];
+	// the words are the contract of the command; their data are for the desk
+	const warnings: CrownMeasures['warnings'] = measures.warnings.map(({ code, message }) => ({
+		code,
+		message,
+	}));
 	const out: Record<string, unknown> = {};
 	for (const [key, value] of Object.entries(measures)) {
 		const wrong = typeof value === 'number' && !Number.isFinite(value);

@@ -4,6 +4,7 @@ import { FILE_START, type Place } from '../content/finding';
 import { formFinding } from '../content/formFinding';
 import type { Problem } from '../content/problem';
 import { readYaml } from '../content/readYaml';
+import { wordProblem } from '../content/wordProblem';
 import type { ShapeFailure } from './prepare/shapeJob';
 import { provisionalOf } from './shapeKeeper';
 
@@ -16,8 +17,9 @@ export function shapeProblem(specimen: SpecimenDraft, failure: ShapeFailure, yam
 	const file = `specimens/${specimen.id}/specimen.yaml`;
 	if (failure.of === 'form') return { ...formFinding(failure.problem, placeOf), file };
 	const field = specimen.shape.kind === 'scan' ? ['shape', 'scan', 'file'] : ['shape', 'model'];
-	const words = failureWords(specimen, failure);
-	return { severity: 'error', file, ...placeOf(field), path: fieldPath(field), ...words };
+	const { id, data } = failureOf(specimen, failure);
+	const words = wordProblem({ id, data, message: '', remedy: '' }, 'en');
+	return { id, severity: 'error', file, ...placeOf(field), path: fieldPath(field), data, ...words };
 }
 
 /** Finds the place of a field, or of the nearest one round it that the file does write down. */
@@ -32,40 +34,19 @@ export function placesIn(yaml: string | null): (path: readonly (string | number)
 	};
 }
 
-type Words = Pick<Problem, 'id' | 'message' | 'remedy'>;
-
-function failureWords(specimen: SpecimenDraft, failure: Exclude<ShapeFailure, { of: 'form' }>): Words {
-	const { shape } = specimen;
-	const name = shape.kind === 'scan' ? `The scan ${shape.file}` : 'The model';
-	if (failure.of === 'changed') {
-		return {
-			id: 'scan-not-there',
-			message: `${name} is not there, or is being changed at this moment.`,
-			remedy: 'Wait until the file has been copied; check its name, for example file: scan.stl',
-		};
-	}
-	if (failure.of === 'crash') {
-		return {
-			id: 'shape-failed',
-			message: `${name} could not be prepared (${failure.message}).`,
-			remedy:
-				shape.kind === 'scan'
-					? 'Save the scan again from the program that made it; if it has more than 2 million triangles, save it with fewer.'
-					: 'Compare the numbers with those of another specimen, and put back the last ones that worked.',
-		};
-	}
+function failureOf(
+	{ shape }: SpecimenDraft,
+	failure: Exclude<ShapeFailure, { of: 'form' }>,
+): { id: string; data: object } {
+	const scan = shape.kind === 'scan' ? shape.file : null;
+	if (failure.of === 'changed') return { id: 'scan-not-there', data: { scan } };
+	if (failure.of === 'crash') return { id: 'shape-failed', data: { scan, reason: failure.message } };
 	if (failure.of === 'measure') {
+		const { code, message: found } = failure.problem;
 		const marked = shape.kind === 'scan' && shape.crown !== undefined;
-		return {
-			id: `shape-${failure.problem.code}`,
-			message: `${name} could not be measured: ${failure.problem.message}`,
-			remedy: provisionalOf(failure)
-				? 'Mark the tip and the base of its crown at the desk. Check that the file holds one tooth, and that its units are right.'
-				: marked
-					? 'Check the marks under crown: they are in millimetres, in the frame of the scan. Check its units too.'
-					: 'Check that the file holds one tooth with its crown, and nothing else, and that its units are right: units: mm',
-		};
+		const advice = provisionalOf(failure) ? 'mark' : marked ? 'check-marks' : 'check-file';
+		return { id: `shape-${code}`, data: { scan, code, found, advice } };
 	}
-	const { code, message, remedy } = failure.problem;
-	return { id: `scan-${code}`, message: `${name} could not be read. ${message}`, remedy };
+	const { code, message: found, remedy: advice } = failure.problem;
+	return { id: `scan-${code}`, data: { scan, code, found, advice } };
 }

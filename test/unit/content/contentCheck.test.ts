@@ -128,14 +128,30 @@ describe('contentCheck', () => {
 			].join('\n'),
 		);
 		expect(problemReport([])).toBe('No problems found.');
+		expect(problemReport(problems, 'fr')).toBe(
+			[
+				'specimens/skm-0001/specimen.yaml:16:12  erreur  «\u202Fbulet\u202F» n’est pas possible pour taper\u202F: c’est needle, cone, bullet ou dome.',
+				'    Vouliez-vous écrire taper: bullet\u202F?',
+				'',
+				'ui/fr.yaml:1:1  conseil  «\u202Fstart_title\u202F» n’est pas traduit\u202F; les visiteurs voient le texte en anglais.',
+				'    Ajoutez une ligne start_title: avec la traduction de «\u202FWhat can a tooth tell?\u202F»',
+				'',
+				'1 erreur, 1 conseil. Ce qui a une erreur n’est pas montré avant d’être corrigé.',
+			].join('\n'),
+		);
+		expect(problemReport(problems, 'es')).toMatch(/\n1 error, 1 consejo\. Lo que tiene un error/);
 	});
 
 	it('takes a folder and --json in any order, and nothing else', () => {
-		expect(readArguments([])).toEqual({ folder: undefined, json: false });
-		expect(readArguments(['--json', 'here'])).toEqual({ folder: 'here', json: true });
-		expect(readArguments(['here', '--json'])).toEqual({ folder: 'here', json: true });
+		expect(readArguments([])).toEqual({ folder: undefined, json: false, language: 'en' });
+		expect(readArguments(['--json', 'here'])).toEqual({ folder: 'here', json: true, language: 'en' });
+		expect(readArguments(['here', '--json'])).toEqual({ folder: 'here', json: true, language: 'en' });
 		expect(readArguments(['a', 'b'])).toBe('One folder can be checked at a time.');
 		expect(readArguments(['--jsn'])).toBe('"--jsn" is not known.');
+		expect(readArguments(['--lang', 'fr', 'here'])).toEqual({ folder: 'here', json: false, language: 'fr' });
+		expect(readArguments(['--lang=es'])).toEqual({ folder: undefined, json: false, language: 'es' });
+		expect(readArguments(['--lang', 'de'])).toBe('--lang "de": messages are in en, fr, es.');
+		expect(readArguments(['--lang'])).toBe('--lang "": messages are in en, fr, es.');
 	});
 
 	it('ends with 1 when there is an error, and prints one list and nothing else', () => {

@@ -3,6 +3,7 @@ import { compileFile } from '../../../src/lib/content/compileFile';
 import type { ContentReader } from '../../../src/lib/content/draft';
 import { createContentCache, loadContent, MOST_BYTES } from '../../../src/lib/content/loadContent';
 import { WARNINGS } from '../../../src/lib/content/messages';
+import { DESK } from '../../../src/lib/content/messages/en/desk';
 import { EN } from '../../../src/lib/content/messages/en';
 import type { Problem } from '../../../src/lib/content/problem';
 import { fsReader } from '../../../src/lib/server/fsReader';
@@ -425,4 +426,11 @@ const SHOWN_BELOW = [
 	'colour-unreadable',
 	'coarse-mesh',
 	'mark-off-surface',
+	// what only reading a scan or making a model can tell: shapeProblem.test.ts
+	'scan-not-there',
+	'shape-failed',
+	'shape-unmeasured',
+	'scan-unreadable',
+	// answers of the desk: deskProblem.test.ts
+	...Object.keys(DESK),
 ];

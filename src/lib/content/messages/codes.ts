@@ -35,3 +35,28 @@ export type DrawingFault =
 	| 'part';
 /** What cannot be shown without a file of the folder `feeding/`. */
 export type FeedingLoss = 'room' | 'prey' | 'guilds' | 'ridges' | 'everyday';
+/** Why a scan is hardly one tooth; `n` pieces, or openings right through it. */
+export type Doubt = { is: 'pieces' | 'openings'; n: number } | { is: 'hollow' | 'row' };
+/** Why a scan could not be read. */
+export type ScanFaultCode =
+	| 'empty'
+	| 'truncated'
+	| 'not-a-mesh'
+	| 'unknown-format'
+	| 'unit-missing'
+	| 'count-lies'
+	| 'damaged'
+	| 'not-a-number'
+	| 'index-out-of-range'
+	| 'no-triangles'
+	| 'no-area'
+	| 'loose-triangles'
+	| 'too-large'
+	| 'compressed-unreadable'
+	| 'feature-unknown'
+	| 'nested-too-deep'
+	| 'external-file-missing';
+/** Why a surface could not be measured. */
+export type MeasureFaultCode = 'empty' | 'not-a-number' | 'bad-index' | 'no-area' | 'no-base' | 'no-height';
+/** What to do about a scan that could not be measured. */
+export type MeasureAdvice = 'mark' | 'check-marks' | 'check-file';

@@ -19,8 +19,11 @@ export const quoted = (text: string) => `"${text.replace(/"/g, "'")}"`;
 /** A number as it is typed into a file. */
 export const number = (value: number) => String(Number(value.toPrecision(4)));
 /** A limit as it is typed into a file, rounded to its safe side. */
-export const atMost = (value: number) => String(safe(value, Math.floor));
-export const atLeast = (value: number) => String(safe(value, Math.ceil));
+export const atMost = (value: number) => String(roundedDown(value));
+export const atLeast = (value: number) => String(roundedUp(value));
+/** Three digits, no more and no less than the limit. */
+export const roundedDown = (value: number) => safe(value, Math.floor);
+export const roundedUp = (value: number) => safe(value, Math.ceil);
 function safe(value: number, towards: (n: number) => number): number {
 	if (value === 0 || !Number.isFinite(value)) return value;
 	const step = 10 ** (2 - Math.floor(Math.log10(Math.abs(value))));
@@ -45,10 +48,25 @@ export interface Tongue {
 	name: string;
 }
 
-/** A sentence with its numbers and names taken out; `message` is the same in English, whole. */
-export interface Sentence {
-	message: string;
-	/** `It ends after {0} triangles.` */
-	says?: string;
-	values?: readonly (string | number)[];
+/** How a language is called in another (`anglais`), or by its own name where that is not known. */
+export function languageName({ code, name }: Tongue, within: string): string {
+	try {
+		return new Intl.DisplayNames(within, { type: 'language', fallback: 'none' }).of(code) ?? name;
+	} catch {
+		return name;
+	}
+}
+
+/** Writes numbers as a language does, four digits that count. */
+export function numbersIn(language: string): (value: number) => string {
+	const format = new Intl.NumberFormat(language, { maximumSignificantDigits: 4 });
+	return (value) => format.format(value);
+}
+/** Lists as a language writes them: `a, b or c`. */
+export function listsIn(language: string): (words: readonly string[], join?: 'or' | 'and') => string {
+	const formats = {
+		or: new Intl.ListFormat(language, { type: 'disjunction' }),
+		and: new Intl.ListFormat(language, { type: 'conjunction' }),
+	};
+	return (words, join = 'or') => formats[join].format(words);
 }

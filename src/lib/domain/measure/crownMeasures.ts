@@ -57,6 +57,8 @@ export interface SectionMeasure {
 export interface MeasureWarning {
 	code: string;
 	message: string;
+	/** of `not-one-tooth`: the same as data, so that it can be said in another language */
+	doubt?: { is: 'pieces' | 'openings'; n: number } | { is: 'hollow' | 'row' };
 }
 
 /**

@@ -30,7 +30,7 @@ export function measureScan(
 		({ code }) => !own.some((warning) => warning.code === code),
 	);
 	const doubt = marks ? null : plausibleTooth(mesh);
-	if (doubt) before.unshift({ code: 'not-one-tooth', message: doubt });
+	if (doubt) before.unshift({ code: 'not-one-tooth', ...doubt });
 	return ok({
 		mesh,
 		measures: { ...measured.value, warnings: [...before, ...own] },

@@ -7,6 +7,7 @@
  *   they count only in a piece that is also badly filled.
  * - Cusps and roots give up to four outlines in one section; five and more at many heights are teeth in a row.
  */
+import type { MeasureWarning } from '../../domain/measure/crownMeasures';
 import { convexHull2d } from '../../domain/mesh/convexHull2d';
 import { planeFrame } from '../../domain/mesh/planeFrame';
 import { polygonArea } from '../../domain/mesh/polygonArea';
@@ -29,23 +30,34 @@ const PIECE_SHARE = 0.15;
 const MOST_OUTLINES = 4;
 const SLICES_WITH_MANY = 4;
 
-/** Says why a welded mesh is hardly one tooth, in plain words; null when it may well be one. */
-export function plausibleTooth(welded: TriMesh): string | null {
+/** Says why a welded mesh is hardly one tooth, in plain words and as data; null when it may well be one. */
+export function plausibleTooth(welded: TriMesh): Required<Pick<MeasureWarning, 'message' | 'doubt'>> | null {
 	const shape = topology(welded);
 	const pieces = piecesApart(welded, shape);
-	if (pieces > 1) return `${DOUBT} it has ${pieces} separate pieces of like size.`;
+	if (pieces > 1) {
+		return {
+			message: `${DOUBT} it has ${pieces} separate pieces of like size.`,
+			doubt: { is: 'pieces', n: pieces },
+		};
+	}
 	const fills = fillsAlong(welded);
 	const product = fills.reduce((all, { fill }) => all * fill, 1);
 	const best = Math.max(...fills.map(({ fill }) => fill));
 	const handles = Math.floor(genus(welded, shape));
 	if (handles > MOST_HANDLES && product < LEAST_FILL_WITH_HANDLES) {
-		return `${DOUBT} it has ${handles} openings right through it and wide hollows, as a skull or a jaw has.`;
+		return {
+			message: `${DOUBT} it has ${handles} openings right through it and wide hollows, as a skull or a jaw has.`,
+			doubt: { is: 'openings', n: handles },
+		};
 	}
 	if (product < LEAST_FILL || (best < LEAST_BEST_FILL && product < LEAST_FILL_BESIDE)) {
-		return `${DOUBT} most of the space that it spans is empty.`;
+		return { message: `${DOUBT} most of the space that it spans is empty.`, doubt: { is: 'hollow' } };
 	}
 	if (fills.some(({ many }) => many >= SLICES_WITH_MANY)) {
-		return `${DOUBT} cut across, it falls into five or more parts, as a row of teeth does.`;
+		return {
+			message: `${DOUBT} cut across, it falls into five or more parts, as a row of teeth does.`,
+			doubt: { is: 'row' },
+		};
 	}
 	return null;
 }

@@ -1,3 +1,5 @@
+import type { ScanFaultCode } from '../../content/messages/codes';
+
 /** Why a scan could not be read, in words for whoever copied the file. */
 export interface ScanProblem {
 	code: ScanProblemCode;
@@ -29,9 +31,9 @@ const REMEDIES = {
 	'nested-too-deep': 'Save it again as one plain mesh, for example as STL.',
 	'external-file-missing':
 		'Copy that file into the same folder, or save the scan as GLB, which holds everything.',
-} as const;
+} as const satisfies Readonly<Record<ScanFaultCode, string>>;
 
-export type ScanProblemCode = keyof typeof REMEDIES;
+export type ScanProblemCode = ScanFaultCode;
 
 /** Puts a problem together; `message` begins with a capital and ends with a full stop. */
 export function scanProblem(

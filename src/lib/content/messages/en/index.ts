@@ -1,4 +1,5 @@
 import { ANIMALS } from './animals';
+import { DESK } from './desk';
 import { FEEDING } from './feeding';
 import { FILES } from './files';
 import { KEYS } from './keys';
@@ -8,6 +9,7 @@ import { REFERENCES } from './references';
 import { REPLACEMENT } from './replacement';
 import { SCREENS } from './screens';
 import { SHAPES } from './shapes';
+import { UNREADABLE } from './unreadable';
 import { VALUES } from './values';
 import { WORDS } from './words';
 import { WRITING } from './writing';
@@ -27,4 +29,6 @@ export const EN = {
 	...FEEDING,
 	...SCREENS,
 	...SHAPES,
+	...UNREADABLE,
+	...DESK,
 } as const;

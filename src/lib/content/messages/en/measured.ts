@@ -1,6 +1,6 @@
-import type { Mark, Unit } from '../codes';
+import type { Doubt, Mark, Unit } from '../codes';
 import { exampleFor } from '../examples';
-import { number, say, type Sentence } from '../parts';
+import { number, say } from '../parts';
 import { MARKS, UNIT_NAMES } from './voice';
 
 /** Scans that were measured. */
@@ -25,9 +25,10 @@ export const MEASURED = {
 			'Nothing tells where the crown ends and the root begins, so the whole piece was measured as a crown.',
 			`Mark the tip and the base at the desk, or write under scan: ${exampleFor('crown')}`,
 		),
-	'not-one-tooth': (d: { why: Sentence }) =>
+	/** `why` is the measuring's own sentence, `doubt` the same as data */
+	'not-one-tooth': (d: { why: string; doubt?: Doubt }) =>
 		say(
-			d.why.message,
+			d.why,
 			'Cut one tooth out of it in the program that made the scan, or mark its crown: the marks are believed.',
 		),
 	'several-pieces': () =>
@@ -35,9 +36,9 @@ export const MEASURED = {
 			'The scan has several separate pieces; all were measured together.',
 			'Delete what is not the tooth (stand, clay, loose bits) in the program that made the scan.',
 		),
-	'colour-unreadable': (d: { why: Sentence }) =>
+	'colour-unreadable': (d: { why: string }) =>
 		say(
-			`${d.why.message} The tooth is shown in the colour of its preservation.`,
+			`${d.why} The tooth is shown in the colour of its preservation.`,
 			'Save the scan again as GLB with its picture inside, as JPEG or PNG of at most 8192 x 8192 pixels; or write under scan: colour: plain',
 		),
 	'coarse-mesh': () =>

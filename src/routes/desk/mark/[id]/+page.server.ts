@@ -1,3 +1,6 @@
+import { wordedIn, wordProblem } from '$lib/content/wordProblem';
+import { chooseLanguage } from '$lib/server/chooseLanguage';
+import { wordDesk } from '$lib/server/deskProblem';
 import { contentDir, getStore } from '$lib/server/getStore';
 import { readForMarking } from '$lib/server/marking';
 import type { ExhibitStore } from '$lib/server/exhibitStore';
@@ -21,18 +24,19 @@ export const load: PageServerLoad = async (event) => {
 	// a scan that needs marks comes before an older version of it that visitors may still see
 	const toMark = store.provisional(id);
 	const specimen = exhibit?.specimens.find((one) => one.id === id);
+	const spoken = chooseLanguage(exhibit, event.url.searchParams.get('lang'));
 	const found = store
 		.problems()
 		.filter(({ severity, file }) => severity === 'error' && file.startsWith(`specimens/${id}/`))
-		.map(({ file, line, message, remedy }) => ({ place: `${file}:${line}`, message, remedy }));
+		.map((problem) => ({ place: `${problem.file}:${problem.line}`, ...wordProblem(problem, spoken) }));
 	return {
 		id,
 		marking: read.ok ? read.value : null,
+		/** language of the words of `problems` */
+		wordedIn: wordedIn(spoken),
 		/** what keeps the files from being used, first thing first */
 		problems:
-			read.ok || found.length
-				? found
-				: [{ place: `specimens/${id}`, message: read.problem.message, remedy: read.problem.remedy }],
+			read.ok || found.length ? found : [{ place: `specimens/${id}`, ...wordDesk(read.problem, spoken) }],
 		specimen: toMark
 			? unmeasured(toMark, lang)
 			: ((exhibit && viewFor(exhibit, lang).specimens.find((one) => one.id === id)) ?? null),
