@@ -2,6 +2,7 @@ import { z } from 'zod';
 import {
 	crownSchema,
 	everydaySchema,
+	feedingWordsSchema,
 	guildSchema,
 	jawSchema,
 	materialSchema,
@@ -10,8 +11,8 @@ import {
 	thresholdsSchema,
 } from './feedingSchemas';
 import { exampleFor, hasExample } from './messages';
-import { QUIZ_SCHEMAS, quizSettingsSchema } from './quiz/schemas';
-import { REPLACEMENT_SCHEMAS } from './replacement/schemas';
+import { askTextSchema, QUIZ_SCHEMAS, quizSettingsSchema, roundTextSchema } from './quiz/schemas';
+import { entryTextSchema, REPLACEMENT_SCHEMAS } from './replacement/schemas';
 import { screenEntrySchema } from './screens/schemas';
 import {
 	bedSchema,
@@ -32,6 +33,14 @@ const tables = (schemas: Readonly<Record<string, z.ZodType>>, folder: string) =>
 		Object.entries(schemas).map(([name, entry]) => [`${folder}-${name}`, table(entry)] as const),
 	);
 
+/** Words of tables, by table and entry; a translation may lack any. */
+const words = (tables: Readonly<Record<string, z.ZodType>>) =>
+	z.strictObject(
+		Object.fromEntries(Object.entries(tables).map(([name, entry]) => [name, table(entry).optional()])),
+	);
+/** Keys of ui/: room, place and kind, such as `table_next_here`. */
+const UI_KEY = /^[A-Za-z0-9_-]+$/;
+
 /** Every kind of YAML file whose keys are known, by the name of its schema. */
 const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
 	exhibit: exhibitSchema,
@@ -49,7 +58,13 @@ const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
 	'feeding-everyday': table(everydaySchema),
 	'feeding-prey': preySchema,
 	'feeding-jaw': jawSchema,
+	'feeding-words': feedingWordsSchema,
 	'quiz-settings': quizSettingsSchema,
+	'quiz-words': words({ claims: askTextSchema, questions: askTextSchema, rounds: roundTextSchema }),
+	'replacement-words': words(
+		Object.fromEntries(Object.keys(REPLACEMENT_SCHEMAS).map((name) => [name, entryTextSchema])),
+	),
+	ui: z.record(z.string().regex(UI_KEY), z.string()),
 	...tables(QUIZ_SCHEMAS, 'quiz'),
 	...tables(REPLACEMENT_SCHEMAS, 'replacement'),
 };

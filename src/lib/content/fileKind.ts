@@ -43,6 +43,8 @@ export type FeedingPart = (typeof FEEDING_PARTS)[number];
 const FEEDING_FOLDERS: Readonly<Record<string, 'prey' | 'jaw'>> = { prey: 'prey', jaws: 'jaw' };
 
 export const SCAN_ENDING = /\.(glb|stl|ply|obj)$/i;
+/** Folders for curators: what to copy, and pictures of content/README.md. */
+export const NOT_SHOWN: readonly string[] = ['templates', 'help'];
 const FOLDER_OF: Readonly<Record<string, 'bed' | 'group'>> = { beds: 'bed', groups: 'group' };
 const TOP_FILES: Readonly<Record<string, 'exhibit' | 'sources' | 'screens'>> = {
 	'exhibit.yaml': 'exhibit',
@@ -55,6 +57,7 @@ export function fileKind(path: string): FileKind {
 	const name = steps[steps.length - 1];
 	if (steps.some((step) => step.startsWith('.') || step.startsWith('~') || step.endsWith('~')))
 		return { kind: 'ignored' };
+	if (steps.length > 1 && NOT_SHOWN.includes(steps[0])) return { kind: 'ignored' };
 	if (/^(readme|licen[cs]e|notice|thumbs\.db|desktop\.ini)/i.test(name)) return { kind: 'ignored' };
 
 	if (steps.length === 1) {
