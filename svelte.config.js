@@ -21,6 +21,8 @@ export default {
 				'connect-src': ['self', 'blob:'],
 				'worker-src': ['self', 'blob:'],
 				'media-src': ['self'],
+				// the desk's preview of a room; what may be framed says so itself (server/securePage.ts)
+				'frame-src': ['self'],
 				'manifest-src': ['self'],
 				'base-uri': ['none'],
 				'form-action': ['none'],

@@ -10,6 +10,7 @@ import { liftStyles } from './lib/server/liftStyles';
 import { screenAsked } from './lib/server/screenAsked';
 import { getStaff } from './lib/server/staff/getStaff';
 import { securePage } from './lib/server/securePage';
+import { isStaff } from './lib/server/staffOnly';
 import { postGate } from './lib/server/postGate';
 import { pxPerMm } from './lib/ui/pxPerMm';
 import { reachZone } from './lib/ui/reachZone';
@@ -74,7 +75,9 @@ export const handle: Handle = async ({ event, resolve }) => {
 			return lifted.html.replace('%lifted%', () => rules);
 		},
 	});
-	securePage(response.headers, css);
+	// the room with words that are not saved yet, in a frame of the desk's
+	const inDesk = event.url.pathname === '/compare' && event.url.searchParams.has('preview');
+	securePage(response.headers, css, inDesk && isStaff(event));
 	return response;
 };
 

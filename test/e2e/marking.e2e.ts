@@ -91,6 +91,8 @@ async function withScan(page: Page, run: () => Promise<void>, facts = FACTS): Pr
 
 const health = async (page: Page) =>
 	(await (await page.request.get('/healthz')).json()) as { ok: boolean; problems: { errors: number } };
+/** In a row of the desk: the way to its marks. */
+const markOf = (row: Locator): Locator => row.getByRole('link', { name: /^Mark/ });
 const application = (page: Page): Locator => page.getByRole('application');
 const save = (page: Page) => page.getByRole('button', { name: 'Save …' });
 
@@ -177,10 +179,10 @@ test('a scan that cannot be measured opens at the desk, and is shown once it is 
 		async () => {
 			await page.goto('/desk');
 			await ready(page);
-			const listed = page.locator(`a[data-specimen="${SCAN}"]`);
+			const listed = page.locator(`tr[data-specimen="${SCAN}"]`);
 			await expect(listed).toContainText('needs marks on its crown');
 			await expect(listed.locator('img')).toBeVisible();
-			await listed.click();
+			await markOf(listed).click();
 			await page.waitForURL(`**/desk/mark/${SCAN}**`);
 			await shown(page);
 			await expect(page.locator('[data-needs-marks]')).toBeVisible();
@@ -195,7 +197,7 @@ test('a scan that cannot be measured opens at the desk, and is shown once it is 
 			await expect(page.locator('.warn')).toHaveCount(0);
 			await expect(page.getByRole('button', { name: 'Places', exact: true })).toBeVisible();
 			await page.goto('/desk');
-			await expect(page.locator(`a[data-specimen="${SCAN}"]`)).toContainText('crown marked');
+			await expect(page.locator(`tr[data-specimen="${SCAN}"]`)).toContainText('crown marked');
 		},
 		wrong,
 	);
@@ -208,9 +210,9 @@ for (const by of ['mouse', 'touch'] as const)
 		await withScan(page, async () => {
 			await page.goto('/desk');
 			await ready(page);
-			const entry = page.locator(`a[data-specimen="${SCAN}"]`);
+			const entry = page.locator(`tr[data-specimen="${SCAN}"]`);
 			await expect(entry).toContainText('crown not marked');
-			await (by === 'mouse' ? entry.click() : entry.tap());
+			await (by === 'mouse' ? markOf(entry).click() : markOf(entry).tap());
 			await page.waitForURL(`**/desk/mark/${SCAN}**`);
 			await shown(page);
 			await expect(save(page)).toBeDisabled();
@@ -284,7 +286,7 @@ for (const by of ['mouse', 'touch'] as const)
 			const measured = await pane.locator('[data-measure="measure_length"] dd').innerText();
 			expect(Number.parseFloat(measured)).toBeCloseTo(before, 0);
 			await page.goto('/desk');
-			await expect(page.locator(`a[data-specimen="${SCAN}"]`)).toContainText('scan, crown marked');
+			await expect(page.locator(`tr[data-specimen="${SCAN}"]`)).toContainText('scan, crown marked');
 		});
 	});
 
@@ -430,9 +432,9 @@ test('a mistake in the file is told with its remedy, and the page follows when i
 		const good = (await readFile(path.join(folder, 'specimen.yaml'), 'utf8')).replace('SKM 0104', 'SKM 9002');
 		await writeFile(path.join(folder, 'specimen.yaml'), good.replace('group:', 'grupo:'));
 		await page.goto('/desk');
-		const entry = page.locator('a[data-specimen="skm-9002"]');
+		const entry = page.locator('tr[data-specimen="skm-9002"]');
 		await expect(entry).toContainText('mistake');
-		await entry.click();
+		await markOf(entry).click();
 		await expect(page.getByText('"grupo" is not known here')).toBeVisible();
 		await writeFile(path.join(folder, 'specimen.yaml'), good);
 		await shown(page);

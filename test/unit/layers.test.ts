@@ -37,7 +37,7 @@ const ALLOWED: Record<string, RegExp> = {
 	stage: /^(room:domain\/.*|room:content|three|three\/.*|three-mesh-bvh|meshoptimizer)$/,
 	// of a worker only the shapes of its messages
 	kiosk: /^(room:(stage|content|workers|domain\/.*)|svelte|svelte\/.*|\$app\/.*|intl-messageformat)$/,
-	ui: /^(room:(kiosk|stage|content|domain\/.*)|svelte|qrcode|svelte\/.*|\$app\/.*)$/,
+	ui: /^(room:(kiosk|stage|content|domain\/.*)|svelte|qrcode|diff|svelte-dnd-action|@codemirror\/.*|@lezer\/highlight|svelte\/.*|\$app\/.*)$/,
 };
 
 describe('arrows between the rooms', () => {

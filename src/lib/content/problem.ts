@@ -17,3 +17,6 @@ export interface Problem {
 	/** what to do, with an example; English */
 	remedy: string;
 }
+
+/** A problem for a page: its words are in the language `lang`. */
+export type WordedProblem = Omit<Problem, 'data'> & { lang: string };

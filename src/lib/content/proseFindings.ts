@@ -78,7 +78,8 @@ export function proseFindings(body: string, linesBefore: number, language: strin
 const lineOf = (block: { line: number; content: string }, offset: number) =>
 	block.line + block.content.slice(0, offset).split('\n').length - 1;
 
-function sentences(text: string): { text: string; offset: number }[] {
+/** Sentences of running text, with where each begins. */
+export function sentences(text: string): { text: string; offset: number }[] {
 	const found: { text: string; offset: number }[] = [];
 	let from = 0;
 	for (const end of text.matchAll(/[.!?…]["'’”)\]*_]*(?=\s|$)/g)) {

@@ -15,14 +15,23 @@ export interface Standing {
 	publicAddress: string | null;
 	/** of the device's screen, CSS px */
 	shorterSide_px: number;
+	/** in a frame of another page, which only the desk makes */
+	framed: boolean;
 }
 
 /**
  * Whether this page is shared by one visitor after another. In doubt it is: a gallery's screen that nobody set up keeps
  * the last visitor's language all day, while somebody at home is only asked once in a while whether they are there.
  */
-export function standsInGallery({ path, screen, origin, publicAddress, shorterSide_px }: Standing): boolean {
-	if (STAFF.test(path)) return false;
+export function standsInGallery({
+	path,
+	screen,
+	origin,
+	publicAddress,
+	shorterSide_px,
+	framed,
+}: Standing): boolean {
+	if (framed || STAFF.test(path)) return false;
 	if (screen !== null) return screen !== OWN;
 	if (shorterSide_px < SMALLEST_px) return false;
 	return publicAddress === null || originOf(publicAddress) !== origin;

@@ -7,6 +7,7 @@ const standing = (over: Partial<Standing> = {}): Standing => ({
 	origin: 'http://localhost:4173',
 	publicAddress: 'https://teeth.skerrow.example/table',
 	shorterSide_px: 1080,
+	framed: false,
 	...over,
 });
 
@@ -31,6 +32,7 @@ describe('standsInGallery', () => {
 	});
 
 	it('is never true for staff', () => {
+		expect(standsInGallery(standing({ framed: true, screen: 'hall-2' }))).toBe(false);
 		for (const path of ['/desk', '/desk/mark/skm-0104', '/status', '/styleguide'])
 			expect(standsInGallery(standing({ path, screen: 'hall-2' })), path).toBe(false);
 		expect(standsInGallery(standing({ path: '/desktop' }))).toBe(true);
