@@ -3,6 +3,7 @@ import {
 	compileExhibit,
 	compileGroup,
 	type CompiledBed,
+	type CompiledExhibit,
 	type CompiledGroup,
 } from './compileExhibit';
 import { compileFeedingPart, compileJaw, compilePrey, type CompiledFeeding } from './compileFeeding';
@@ -33,13 +34,12 @@ import {
 } from './replacement/compileReplacement';
 import { readYaml, type Places } from './readYaml';
 import { compileScreens, type CompiledScreens } from './screens/compileScreens';
-import type { ExhibitInFile } from './schemas';
 
 /** One file, read and checked by itself: the result rests on nothing but its text and its path. */
 export interface CompiledFile {
 	findings: Finding[];
 	places: Places;
-	exhibit?: ExhibitInFile | null;
+	exhibit?: CompiledExhibit | null;
 	sources?: CompiledSources;
 	screens?: CompiledScreens;
 	ui?: CompiledUi;

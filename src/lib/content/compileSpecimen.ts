@@ -12,6 +12,7 @@ import { finding, type Finding } from './finding';
 import { formFinding } from './formFinding';
 import { isLicence, suggestLicence } from './licence';
 import type { YamlResult } from './readYaml';
+import { showFindings } from './shown/showFindings';
 import { specimenSchema, type ModelInFile, type ScanInFile, type SpecimenInFile } from './schemas';
 
 /** A name in one file that must exist in another. */
@@ -88,6 +89,7 @@ export function compileSpecimen(yaml: YamlResult): { compiled: CompiledSpecimen;
 		if (!model && !scan)
 			findings.push(finding('shape-missing', placeOf(places, ['shape'], 'key'), 'shape', null));
 	}
+	findings.push(...showFindings(raw, places, ['show']));
 	if (compiled.scan) findings.push(...scanName(compiled.scan, at(compiled.scan.path)));
 	if (value?.shape.model) {
 		const problem = checkForm(formOf(value.shape.model));
@@ -148,9 +150,10 @@ function scanOf({ file, units, crown, colour }: ScanInFile): SpecimenShape {
 
 function factsOf(file: SpecimenInFile): Omit<SpecimenDraft, 'id' | 'text'> {
 	const { model, scan } = file.shape;
-	const { bed, features, declared, ...rest } = file;
+	const { bed, features, declared, status, ...rest } = file;
 	return {
 		...rest,
+		...(status === 'draft' ? { status } : {}),
 		...(bed === undefined ? {} : { bed }),
 		...(declared === undefined ? {} : { declared }),
 		shape: model ? { kind: 'model', form: formOf(model), basedOn: model.basedOn ?? [] } : scanOf(scan!),

@@ -20,6 +20,7 @@ import {
 	glossaryEntrySchema,
 	groupSchema,
 	ID_PATTERN,
+	roomSchema,
 	sourceSchema,
 	specimenSchema,
 } from './schemas';
@@ -92,9 +93,20 @@ export function editorSchemas(): Record<string, JsonSchema> {
 					if (bounded.maximum === Number.MAX_SAFE_INTEGER) delete bounded.maximum;
 				},
 			}) as JsonSchema;
+			if (name === 'exhibit') withRoomEntries(made);
 			return [`${name}.json`, withExamples(made)];
 		}),
 	);
+}
+
+/** A room may be a name, or a name with its days. */
+function withRoomEntries(schema: JsonSchema): void {
+	const { rooms } = schema.properties as { rooms: { items: JsonSchema } };
+	const { $schema: _, ...entry } = z.toJSONSchema(roomSchema, {
+		target: 'draft-07',
+		io: 'input',
+	}) as JsonSchema;
+	rooms.items = { anyOf: [rooms.items, entry] };
 }
 
 /** Puts the example of each key where editors show it; some keys mean another thing under another one. */

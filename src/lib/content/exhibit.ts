@@ -6,6 +6,7 @@ import type { FileFrame } from './fileFrame';
 import type { JawPlace } from '../domain/quiz/question';
 import type { QuizContent } from './quiz/types';
 import type { ReplacementContent } from './replacement/types';
+import type { Show } from './shown/isShown';
 import type { ScreenSettings } from './screens/types';
 import type { Direction } from './textDirection';
 
@@ -14,6 +15,9 @@ export type ByLang<T> = Readonly<Record<string, T>>;
 
 export const ROOMS = ['compare', 'feeding', 'replacement', 'which-animal', 'quiz', 'talks'] as const;
 export type RoomId = (typeof ROOMS)[number];
+
+/** A draft is seen by staff only. */
+export const STATUSES = ['draft', 'published'] as const;
 
 export const PARTS = ['crown', 'shed-crown', 'rooted-tooth', 'germ', 'jaw-piece'] as const;
 /** crown = broken or cut off above the root; shed-crown = lost in life, root resorbed; germ = never erupted */
@@ -186,6 +190,10 @@ export interface Specimen {
 	declared?: DeclaredSize;
 	prepared: PreparedShape;
 	identified: { by: string; certainty: Certainty };
+	/** absent = published */
+	status?: 'draft';
+	/** absent = always */
+	show?: Show;
 	/** id of a bed, absent for a living animal */
 	bed?: string;
 	/** where in its jaw the tooth stood; absent where nobody says */
@@ -224,6 +232,10 @@ export interface Exhibit {
 	/** `direction` only where the curator says it; else it follows from the code (textDirection) */
 	languages: { code: string; name: string; direction?: Direction }[];
 	rooms: RoomId[];
+	/** days of the rooms that are not shown always */
+	roomShows?: Partial<Record<RoomId, Show>>;
+	/** IANA name; absent = the computer's own */
+	timeZone?: string;
 	screen: Screen;
 	idle: { warnAfter_s: number; resetAfterWarning_s: number };
 	contact?: string;

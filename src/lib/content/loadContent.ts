@@ -3,6 +3,7 @@ import { compileFile, failed, type CompiledFile } from './compileFile';
 import { report, withFile, type ContentFiles, type KnownFile } from './contentFiles';
 import { crossCheckFeeding } from './crossCheckFeeding';
 import { crossCheckItems, orphanTexts } from './crossCheckItems';
+import { crossCheckShown } from './shown/crossCheckShown';
 import { crossCheckSpecimens } from './crossCheckSpecimens';
 import { crossCheckGlossary, crossCheckUi } from './crossCheckWords';
 import type { ContentFile, ContentReader, ExhibitDraft, LoadedContent } from './draft';
@@ -27,11 +28,12 @@ export const createContentCache = (): ContentCache => ({ files: new Map() });
 
 /**
  * Reads the content folder in five steps: list and read, take apart, check each file by itself, check files against
- * each other, put together. A file that cannot be used leaves out what it describes and says why; nothing throws.
+ * each other, put together. `now`, milliseconds since 1970, tells which days are over. A file that cannot be used leaves out what it describes and says why; nothing throws.
  */
 export async function loadContent(
 	reader: ContentReader,
 	cache: ContentCache = createContentCache(),
+	now: number = Date.now(),
 ): Promise<LoadedContent> {
 	const files: ContentFiles = { byPath: new Map(), problems: [], meant: new Set() };
 	let listed: ContentFile[];
@@ -45,7 +47,7 @@ export async function loadContent(
 	for (const [path, { compiled }] of files.byPath) {
 		for (const found of compiled?.findings ?? []) files.problems.push(withFile(found, path));
 	}
-	const draft = putTogether(files);
+	const draft = putTogether(files, now);
 	return { draft, problems: files.problems.sort(byPlace) };
 }
 
@@ -102,7 +104,7 @@ async function readOne(reader: ContentReader, entry: KnownFile, cache: ContentCa
 }
 
 /** The last two steps: files against each other, then one exhibit. */
-function putTogether(files: ContentFiles): ExhibitDraft | null {
+function putTogether(files: ContentFiles, now: number): ExhibitDraft | null {
 	const exhibitFile = files.byPath.get('exhibit.yaml');
 	if (!exhibitFile) {
 		const data = { file: 'exhibit.yaml', holds: 'exhibit' } as const;
@@ -117,7 +119,7 @@ function putTogether(files: ContentFiles): ExhibitDraft | null {
 	const ui = crossCheckUi(files, languages);
 	const glossary = crossCheckGlossary(files, languages);
 	const items = crossCheckItems(files, languages);
-	const specimens = crossCheckSpecimens(files, languages, items);
+	const specimens = crossCheckShown(files, exhibit, crossCheckSpecimens(files, languages, items), now);
 	const replacement = crossCheckReplacement(files, languages, items);
 	const feeding = crossCheckFeeding(files, languages, items, exhibit.rooms.includes('feeding'));
 	const quiz = crossCheckQuiz(
@@ -129,7 +131,7 @@ function putTogether(files: ContentFiles): ExhibitDraft | null {
 	const codes = languages.map(({ code }) => code);
 	const screens = crossCheckScreens(files, exhibit.rooms, codes);
 	if (!ui) return null;
-	const { contact, ...settings } = exhibit;
+	const { contact, specimensFirst: _order, roomIndex: _index, ...settings } = exhibit;
 	return {
 		...settings,
 		...(contact === undefined ? {} : { contact }),

@@ -49,4 +49,7 @@ export const WARNINGS: ReadonlySet<MessageId> = new Set<MessageId>([
 	'text-not-shown',
 	'text-not-translated',
 	'text-not-used',
+	'show-is-over',
+	'no-room-shown',
+	'first-not-there',
 ]);

@@ -11,6 +11,7 @@ import {
 	ROOMS,
 	SCAN_COLOURS,
 	SOURCE_TAGS,
+	STATUSES,
 } from './exhibit';
 
 /** Ids of files, features, sources, beds, groups and glossary entries. */
@@ -34,6 +35,12 @@ export const screenSchema = fields({
 	bottom_edge_mm: z.number().min(0).max(3000).optional(),
 });
 
+/** Days on which something is shown, both included. */
+const showSchema = fields({ from: text.optional(), until: text.optional() });
+
+/** A room of exhibit.yaml that is shown on some days only; the others are a plain name. */
+export const roomSchema = fields({ room: z.enum(ROOMS), show: showSchema.optional() });
+
 export const exhibitSchema = fields({
 	museum: text,
 	languages: z
@@ -46,6 +53,8 @@ export const exhibitSchema = fields({
 		)
 		.min(1),
 	rooms: z.array(z.enum(ROOMS)).min(1),
+	specimens_first: z.array(text).optional(),
+	time_zone: text.optional(),
 	screen: screenSchema,
 	idle: fields({
 		warn_after_s: z.number().min(1).max(3600),
@@ -179,6 +188,8 @@ export const scanSchema = fields({
 const size = z.number().min(0.01).max(10_000);
 
 export const specimenSchema = fields({
+	status: z.enum(STATUSES).optional(),
+	show: showSchema.optional(),
 	accession: text,
 	group: text,
 	part: z.enum(PARTS),

@@ -8,6 +8,7 @@ import { measureFindings } from '../content/measureFindings';
 import { createContentCache, loadContent } from '../content/loadContent';
 import type { Problem } from '../content/problem';
 import { composeExhibit } from './composeExhibit';
+import { dayIn } from '../content/shown/isShown';
 import { fsReader, pathInside } from './fsReader';
 import type { Logger } from './logger';
 import type { ReportStage, ShapeFailure, ShapeJob, ShapeOutcome } from './prepare/shapeJob';
@@ -17,6 +18,7 @@ import { formHash, scanHash, sha256OfFile } from './shapeHash';
 import type { PreparingState } from './preparingState';
 import { pruneShapes } from './pruneShapes';
 import { createShapeKeeper, provisionalOf } from './shapeKeeper';
+import { shownExhibit } from './shownExhibit';
 import { placesIn, shapeProblem } from './shapeProblem';
 import { listingHash, readSnapshot, writeSnapshot } from './snapshotFile';
 import { watchContent } from './watchContent';
@@ -27,6 +29,8 @@ export interface ExhibitStoreOptions {
 	dataDir: string;
 	logger: Logger;
 	watch: boolean;
+	/** milliseconds since 1970; default: the computer's clock */
+	now?: () => number;
 	/** called each time the folder has been read and what it says is shown */
 	onRead?: () => void;
 	/** works out one shape; default: in threads of its own */
@@ -39,8 +43,10 @@ export interface ExhibitStore {
 	readonly ready: Promise<void>;
 	/** Aborted when the store closes. */
 	readonly closing: AbortSignal;
-	/** null only while there has never been a good exhibit */
+	/** What visitors see; null only while there has never been a good exhibit. */
 	current(): Exhibit | null;
+	/** The same with drafts, and with what is out of its time: for staff only. */
+	everything(): Exhibit | null;
 	/** Everything that a curator should know about the files as they are now. */
 	problems(): Problem[];
 	/**
@@ -64,8 +70,12 @@ interface ShapeOfSpecimen {
 	job: Omit<ShapeJob, 'preservations'>;
 }
 
+/** How often to look whether another day has begun. */
+const DAY_LOOK_MS = 5_000;
+
 export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 	const { contentDir, dataDir, logger } = options;
+	const now = options.now ?? Date.now;
 	const files = fsReader(contentDir);
 	let listing = '';
 	const reader: ContentReader = {
@@ -89,6 +99,9 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 	const scanHashes = new Map<string, { stamp: string; bytesHash: string }>();
 
 	let current: Exhibit | null = null;
+	let whole: Exhibit | null = null;
+	/** the day for which that was worked out */
+	let day = '';
 	let problems: Problem[] = [];
 	let draft: ExhibitDraft | null = null;
 	let draftProblems: Problem[] = [];
@@ -128,7 +141,7 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 	}
 
 	async function load(): Promise<void> {
-		const loaded = await loadContent(reader, cache);
+		const loaded = await loadContent(reader, cache, now());
 		draftProblems = loaded.problems;
 		if (!loaded.draft) {
 			draft = null;
@@ -207,8 +220,8 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 		problems = found;
 		for (const job of wanted.values()) keeper.request(job);
 		// A first start shows nothing until all is there; later the rest of the exhibit does not wait.
-		if (wanted.size > 0 && !current) return;
-		publish(composeExhibit(draft, found, current, (specimen) => prepared.get(specimen.id) ?? null));
+		if (wanted.size > 0 && !whole) return;
+		publish(composeExhibit(draft, found, whole, (specimen) => prepared.get(specimen.id) ?? null));
 		if (wanted.size === 0) {
 			save();
 			tidy();
@@ -218,10 +231,10 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 
 	/** Once a start, when all is shown: clears the data folder of shapes that have long been unused. */
 	function tidy(): void {
-		if (tidied || !current) return;
+		if (tidied || !whole) return;
 		tidied = true;
 		const inUse = new Set([
-			...current.specimens.map(({ prepared }) => prepared.hash),
+			...whole.specimens.map(({ prepared }) => prepared.hash),
 			...[...shapes.values()].flatMap((shape) => (shape ? [shape.hash] : [])),
 		]);
 		saving = saving
@@ -246,11 +259,20 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 	}
 
 	function publish(exhibit: Exhibit): void {
-		if (exhibit.hash === current?.hash) return;
-		current = exhibit;
+		if (exhibit.hash !== whole?.hash) whole = exhibit;
+		reveal();
+	}
+
+	/** Makes current what is to be shown today. */
+	function reveal(): void {
+		if (!whole) return;
+		day = dayIn(whole.timeZone, now());
+		const shown = shownExhibit(whole, day);
+		if (shown.hash === current?.hash) return;
+		current = shown;
 		for (const listener of [...listeners]) {
 			try {
-				listener({ hash: exhibit.hash });
+				listener({ hash: shown.hash });
 			} catch (cause) {
 				logger.warn(`A listener failed: ${String(cause)}`);
 			}
@@ -260,13 +282,13 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 	/** Keeps what is shown as the last good exhibit, unless that is kept already. */
 	function save(): void {
 		const exhibit = current;
-		const now = { hash: exhibit?.hash ?? '', listing };
-		if (!exhibit || (now.hash === saved.hash && now.listing === saved.listing)) return;
-		saved = now;
+		const wanted = { hash: exhibit?.hash ?? '', listing };
+		if (!exhibit || (wanted.hash === saved.hash && wanted.listing === saved.listing)) return;
+		saved = wanted;
 		saving = saving.then(async () => {
-			if (saved !== now) return; // a newer one follows
+			if (saved !== wanted) return; // a newer one follows
 			try {
-				await writeSnapshot(dataDir, { exhibit, listing: now.listing });
+				await writeSnapshot(dataDir, { exhibit, listing: wanted.listing });
 			} catch (cause) {
 				logger.warn(`The last good exhibit could not be kept in ${dataDir}: ${String(cause)}`);
 			}
@@ -276,8 +298,9 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 	void queue(async () => {
 		const snapshot = await readSnapshot(dataDir);
 		if (!snapshot) return;
-		current = snapshot.exhibit;
-		saved = { hash: current.hash, listing: snapshot.listing };
+		whole = snapshot.exhibit;
+		reveal();
+		saved = { hash: whole.hash, listing: snapshot.listing };
 		// nothing has changed since: it can be shown while the folder is read for its problems
 		if (listingHash(await files.list()) === snapshot.listing) becameReady();
 	});
@@ -286,10 +309,22 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 		? watchContent(contentDir, () => void reload(), { polling: process.env.CONTENT_POLL === '1', logger })
 		: null;
 
+	// looked at often rather than waited for: a clock that jumps, or a zone whose summer begins, cannot be missed
+	const looking = setInterval(() => {
+		if (!whole || dayIn(whole.timeZone, now()) === day) return;
+		void queue(async () => {
+			reveal();
+			save();
+		});
+		void reload();
+	}, DAY_LOOK_MS);
+	looking.unref();
+
 	return {
 		ready,
 		closing: closing.signal,
 		current: () => current,
+		everything: () => whole,
 		problems: () => problems,
 		provisional(id) {
 			const shape = toMark.get(id);
@@ -315,6 +350,7 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 			if (closing.signal.aborted) return;
 			closing.abort();
 			listeners.clear();
+			clearInterval(looking);
 			await stopWatching?.();
 			await pool?.close();
 			await turn;

@@ -19,6 +19,7 @@ import { brokenQuiz } from './brokenQuiz';
 import { brokenReplacement } from './brokenReplacement';
 import { brokenScreens } from './brokenScreens';
 import { brokenShapes } from './brokenShapes';
+import { brokenShown } from './brokenShown';
 import { brokenValues } from './brokenValues';
 import { brokenWords } from './brokenWords';
 import { brokenYaml } from './brokenYaml';
@@ -40,6 +41,7 @@ const BROKEN: BrokenCase[] = [
 	...brokenQuiz,
 	...brokenReplacement,
 	...brokenScreens,
+	...brokenShown,
 ];
 
 const withoutData = ({ data: _, ...rest }: Problem) => rest;

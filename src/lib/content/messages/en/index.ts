@@ -10,6 +10,7 @@ import { REPLACEMENT } from './replacement';
 import { SCREENS } from './screens';
 import { SHAPES } from './shapes';
 import { UNREADABLE } from './unreadable';
+import { SHOWN } from './shown';
 import { VALUES } from './values';
 import { WORDS } from './words';
 import { WRITING } from './writing';
@@ -31,4 +32,5 @@ export const EN = {
 	...SHAPES,
 	...UNREADABLE,
 	...DESK,
+	...SHOWN,
 } as const;

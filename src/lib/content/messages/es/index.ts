@@ -8,6 +8,7 @@ import { QUIZ } from './quiz';
 import { REFERENCES } from './references';
 import { REPLACEMENT } from './replacement';
 import { SHAPES } from './shapes';
+import { SHOWN } from './shown';
 import { UNREADABLE } from './unreadable';
 import { VALUES } from './values';
 import { WORDS } from './words';
@@ -27,6 +28,7 @@ export const ES = {
 	...QUIZ,
 	...FEEDING,
 	...SHAPES,
+	...SHOWN,
 	...UNREADABLE,
 	...DESK,
 } as const;
