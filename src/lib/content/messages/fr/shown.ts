@@ -27,9 +27,7 @@ export const SHOWN: typeof EN = {
 	'first-not-there': (d) =>
 		say(
 			fr`Il n’y a pas de spécimen « ${short(d.found)} » à mettre en premier.${didYouMean(d.meant)}`,
-			d.meant
-				? fr`Écrivez ${d.meant}`
-				: fr`Supprimez-le ici, ou écrivez le nom d’un dossier de specimens/.`,
+			d.meant ? fr`Écrivez ${d.meant}` : fr`Supprimez-le ici, ou écrivez le nom d’un dossier de specimens/.`,
 		),
 	'unknown-time-zone': (d) =>
 		say(
