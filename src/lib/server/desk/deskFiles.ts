@@ -24,7 +24,7 @@ import { codeOf, realFs, type DeskFs } from './deskFs';
 import { hashOf, keptVersions, KEPT_LIMITS, type KeptLimits } from './keptVersions';
 import { mergeTexts } from './mergeTexts';
 import { noticeChanges } from './noticeChanges';
-import { placeInside, type Place } from './placeInside';
+import { isWithin, placeInside, type Place } from './placeInside';
 import { sweepTemporary } from './sweepTemporary';
 import { hasMark, inStyleOf, lineEndsOf, plainText } from './textStyle';
 import { versionId } from './versionId';
@@ -281,9 +281,14 @@ export function deskFiles(options: DeskFilesOptions): DeskFiles {
 	return {
 		ready,
 		async list() {
-			const found = await reader.list();
+			const root = await fs.realpath(contentDir).catch(() => null);
+			if (root === null) return [];
+			const found = (await reader.list()).filter(({ path }) => checkContentPath(path) === 'text');
+			const real = await Promise.all(
+				found.map(({ path }) => fs.realpath(join(root, path)).catch(() => null)),
+			);
 			return found
-				.filter(({ path }) => checkContentPath(path) === 'text')
+				.filter((_, i) => real[i] !== null && isWithin(real[i], root))
 				.map(({ path, size }) => ({ path, bytes: size }));
 		},
 		async open(path) {

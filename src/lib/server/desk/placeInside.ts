@@ -52,7 +52,7 @@ export async function placeInside(
 const folded = (name: string): string => name.normalize('NFC').toLowerCase();
 
 /** Inside the folder, and in none of its hidden parts. */
-function isWithin(real: string, root: string): boolean {
+export function isWithin(real: string, root: string): boolean {
 	const steps = relative(root, real).split(sep);
 	return steps.every((step) => step !== '' && !step.startsWith('.') && !step.includes(':'));
 }
