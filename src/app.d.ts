@@ -5,6 +5,10 @@ declare global {
 		toothTable?: { stats: () => StageStats };
 	}
 	namespace App {
+		interface Error {
+			/** of a fault that is written down in the log */
+			id?: string;
+		}
 		interface Locals {
 			/** Language of this request, always one of the exhibit's. */
 			lang: string;

@@ -1,4 +1,5 @@
 import { dev } from '$app/environment';
+import { randomBytes } from 'node:crypto';
 import { redirect, type Handle, type HandleServerError, type ServerInit } from '@sveltejs/kit';
 import { ROOMS, type RoomId } from './lib/content/exhibit';
 import { shownOn } from './lib/content/screens/shownOn';
@@ -7,6 +8,7 @@ import { chooseLanguage } from './lib/server/chooseLanguage';
 import { getCounts } from './lib/server/counts/getCounts';
 import { getStore } from './lib/server/getStore';
 import { liftStyles } from './lib/server/liftStyles';
+import { getServerLog } from './lib/server/log/serverLog';
 import { screenAsked } from './lib/server/screenAsked';
 import { getStaff } from './lib/server/staff/getStaff';
 import { securePage } from './lib/server/securePage';
@@ -25,6 +27,11 @@ export const init: ServerInit = async () => {
 	});
 	await Promise.race([Promise.all([getStore().ready, getStaff().ready]), enough]);
 	clearTimeout(timer);
+	const log = getServerLog();
+	process.on('uncaughtExceptionMonitor', (error) =>
+		log.last('The server stops at a fault of its own.', error),
+	);
+	log.info('The server has started.', { event: 'server-start', exhibit: getStore().current()?.hash ?? null });
 	// says on the terminal where they are kept, or why they are not
 	getCounts();
 };
@@ -83,6 +90,13 @@ export const handle: Handle = async ({ event, resolve }) => {
 
 /** A wrong address is a visitor's typing, not a fault of ours; everything else is written down. */
 export const handleError: HandleServerError = ({ error, event, status, message }) => {
-	if (status !== 404) console.error(`${event.request.method} ${event.url.pathname}`, error);
-	return { message };
+	if (status === 404) return { message };
+	// on the page it is a number that a visitor can tell, in the log the whole story
+	const id = randomBytes(4).toString('hex');
+	getServerLog().error(`${event.request.method} ${event.url.pathname} [${id}]`, error, {
+		event: 'request-failed',
+		id,
+		status,
+	});
+	return { message, id };
 };

@@ -7,7 +7,8 @@ import type { LayoutServerLoad } from './$types';
 
 /** Beginnings of words that are said in one place only. */
 const ONLY_IN: { prefix: string; at: string; or?: string }[] = [
-	{ prefix: 'desk_', at: '/desk' },
+	{ prefix: 'desk_', at: '/desk', or: '/status' },
+	{ prefix: 'status_', at: '/status' },
 	{ prefix: 'iiif_', at: '/iiif' },
 	{ prefix: 'quiz_', at: '/quiz', or: '/desk/quiz' },
 	{ prefix: 'feed_', at: '/feeding' },

@@ -161,7 +161,10 @@ describe('chromium-policy.json', () => {
 
 describe('watch-screens.sh', () => {
 	/** One screen that beat `age_min` ago, on a machine whose browser has run for long. */
-	function watch(age_min: number, { name = 'wall', server = 0, active = 0, started_us = -1e9 } = {}) {
+	function watch(
+		age_min: number,
+		{ name = 'wall', server = 0, active = 0, started_us = -1e9, note = '{}' } = {},
+	) {
 		const { calls, ...env } = pretend({
 			curl: `exit ${server}`,
 			systemctl: `case "$1" in is-active) exit ${active} ;; show) echo ${started_us} ;; esac`,
@@ -169,7 +172,7 @@ describe('watch-screens.sh', () => {
 		const screens = path.join(env.HOME, 'screens');
 		mkdirSync(screens);
 		const file = path.join(screens, `${name}.json`);
-		writeFileSync(file, '{}');
+		writeFileSync(file, note);
 		const then = new Date(Date.now() - age_min * 60_000);
 		utimesSync(file, then, then);
 		const { status, stderr } = sh('watch-screens.sh', [], { ...env, DATA_DIR: env.HOME });
@@ -178,6 +181,8 @@ describe('watch-screens.sh', () => {
 	}
 	it('starts the browser of a silent screen again', () => expect(watch(10)).toBe(true));
 	it('leaves a screen that beats', () => expect(watch(1)).toBe(false));
+	it('starts the browser of a screen anew that the server calls hung', () =>
+		expect(watch(1, { note: '{"name":"wall","health":"hung","restart_browser":true}' })).toBe(true));
 	it('leaves the screens of other machines', () => expect(watch(10, { active: 3 })).toBe(false));
 	it('does nothing while the server is away', () => expect(watch(10, { server: 7 })).toBe(false));
 	it('gives a fresh browser its time', () =>

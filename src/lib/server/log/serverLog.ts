@@ -1,4 +1,4 @@
-import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
+import { appendFileSync, closeSync, fstatSync, openSync, readSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { terminalLogger, type Logger, type LogFields } from '../logger';
 import { createLogFile, LOG_FILE, type LogFile } from './logFile';
@@ -8,6 +8,8 @@ import { createRecentLog, type RecentLog } from './recentLog';
 export interface ServerLog extends Logger {
 	/** a fault of ours; the terminal gets the whole story, the file the message and where it came from */
 	error(message: string, cause: unknown, fields?: LogFields): void;
+	/** of a process that ends: written before anything else happens; the terminal is told by whatever ends it */
+	last(message: string, cause: unknown): void;
 	tail: RecentLog['tail'];
 	/** lines that the disk would not take, and why */
 	readonly file: Pick<LogFile, 'lost' | 'trouble'>;
@@ -36,14 +38,24 @@ export function createServerLog(folder: string, terminal: Logger = terminalLogge
 		},
 		error(message, cause, fields) {
 			console.error(message, cause);
-			const stack = cause instanceof Error ? (cause.stack ?? cause.message) : String(cause);
-			keep('error', message, { ...fields, stack });
+			keep('error', message, { ...fields, stack: storyOf(cause) });
+		},
+		last(message, cause) {
+			const entry = logEntry('error', message, { event: 'server-fault', stack: storyOf(cause) });
+			try {
+				appendFileSync(join(folder, LOG_FILE), logLine(entry));
+			} catch {
+				// there is nobody left to tell
+			}
 		},
 		tail: (most) => recent.tail(most),
 		file,
 		close: () => file.close(),
 	};
 }
+
+const storyOf = (cause: unknown): string =>
+	cause instanceof Error ? (cause.stack ?? cause.message) : String(cause);
 
 /** What the log said before this start: the end of its file. */
 function earlierEntries(path: string): LogEntry[] {
