@@ -7,6 +7,7 @@ import { MEASURED } from './measured';
 import { QUIZ } from './quiz';
 import { REFERENCES } from './references';
 import { REPLACEMENT } from './replacement';
+import { SCREENS } from './screens';
 import { SHAPES } from './shapes';
 import { SHOWN } from './shown';
 import { UNREADABLE } from './unreadable';
@@ -27,6 +28,7 @@ export const ES = {
 	...REPLACEMENT,
 	...QUIZ,
 	...FEEDING,
+	...SCREENS,
 	...SHAPES,
 	...SHOWN,
 	...UNREADABLE,
