@@ -43,6 +43,11 @@ export async function loadContent(
 		report(files, '', 'folder-unreadable', FILE_START, '', { reason: reasonOf(cause) });
 		return { draft: null, problems: files.problems };
 	}
+	// a disk that was pulled out leaves an empty folder, or none
+	if (listed.length === 0) {
+		report(files, '', 'folder-unreadable', FILE_START, '', { reason: 'there is nothing in it' });
+		return { draft: null, problems: files.problems };
+	}
 	files.byPath = await readAll(reader, listed, cache);
 	for (const [path, { compiled }] of files.byPath) {
 		for (const found of compiled?.findings ?? []) files.problems.push(withFile(found, path));

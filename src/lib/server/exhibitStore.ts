@@ -16,6 +16,7 @@ import { createWorkerPool } from './prepare/workerPool';
 import { scanFormat } from './scan/readScan';
 import { formHash, scanHash, sha256OfFile } from './shapeHash';
 import type { PreparingState } from './preparingState';
+import { needsPolling } from './needsPolling';
 import { pruneShapes } from './pruneShapes';
 import { createShapeKeeper, provisionalOf } from './shapeKeeper';
 import { shownExhibit } from './shownExhibit';
@@ -306,7 +307,10 @@ export function createExhibitStore(options: ExhibitStoreOptions): ExhibitStore {
 	});
 	void reload();
 	const stopWatching = options.watch
-		? watchContent(contentDir, () => void reload(), { polling: process.env.CONTENT_POLL === '1', logger })
+		? watchContent(contentDir, () => void reload(), {
+				polling: needsPolling(contentDir, process.env.CONTENT_POLL),
+				logger,
+			})
 		: null;
 
 	// looked at often rather than waited for: a clock that jumps, or a zone whose summer begins, cannot be missed

@@ -1,4 +1,4 @@
-import { readFile, rename, rm, stat } from 'node:fs/promises';
+import { readdir, readFile, rename, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { createExhibitStore, type ExhibitStore } from '../../../src/lib/server/exhibitStore';
@@ -251,6 +251,7 @@ describe('exhibitStore', () => {
 		await rename(content, `${content}-away`);
 		await until(() => store.problems().length > 0);
 		expect(store.current()?.hash).toBe(before);
+		expect(store.problems().map(({ id }) => id)).toEqual(['folder-unreadable']);
 		const change = nextChange(store);
 		await put(`${content}-away`, 'specimens/a/label.en.md', label('Back again'));
 		await rename(`${content}-away`, content);
@@ -260,6 +261,21 @@ describe('exhibitStore', () => {
 		await put(content, 'specimens/a/label.en.md', label('And watched'));
 		await later;
 		expect(titles(store)).toEqual(['And watched', 'Second tooth']);
+	});
+
+	it('keeps the exhibit when the disk under the folder is pulled out, which leaves it empty', async () => {
+		const { open, content } = await setup();
+		const store = open(true);
+		await store.settled();
+		await watching();
+		const before = store.current()?.hash;
+		const inside = await readdir(content);
+		for (const name of inside) await rename(join(content, name), `${content}-${name}`);
+		await until(() => store.problems().some(({ id }) => id === 'folder-unreadable'));
+		expect(store.current()?.hash).toBe(before);
+		for (const name of inside) await rename(`${content}-${name}`, join(content, name));
+		await until(() => store.problems().every(({ id }) => id !== 'folder-unreadable'));
+		expect(store.current()?.hash).toBe(before);
 	});
 
 	it('shows nothing and stays up where there has never been content', async () => {
