@@ -31,7 +31,7 @@ describe('proseFindings', () => {
 			Array(n).fill('Comparison of material helps us. Many old teeth are here.').join(' ');
 		expect(ids(fair(9))).toEqual([]);
 		expect(ids(fair(10))).toEqual(['hard-to-read']);
-		expect(proseFindings(hard(6), 0, 'de')).toEqual([]);
+		expect(proseFindings(hard(6), 0, 'pl')).toEqual([]);
 	});
 
 	it('finds the line and column where the sentence begins', () => {

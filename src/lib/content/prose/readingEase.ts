@@ -1,6 +1,7 @@
 import { countWords } from '../proseFindings';
 import { syllablesEnglish } from './syllablesEnglish';
 import { syllablesFrench } from './syllablesFrench';
+import { syllablesGerman } from './syllablesGerman';
 import { syllablesSpanish } from './syllablesSpanish';
 
 export interface TextCounts {
@@ -18,12 +19,13 @@ interface Ease {
 }
 
 /**
- * English: Flesch reading ease. French: Kandel and Moles. Spanish: Fernández Huerta in its corrected reading, by
+ * English: Flesch reading ease. French: Kandel and Moles. German: Amstad. Spanish: Fernández Huerta in its corrected reading, by
  * words per sentence (many copies count sentences per 100 words instead).
  */
 const FORMULAS: Readonly<Record<string, Ease>> = {
 	en: { base: 206.835, perSentence: 1.015, perWord: 84.6, syllables: syllablesEnglish },
 	fr: { base: 207, perSentence: 1.015, perWord: 73.6, syllables: syllablesFrench },
+	de: { base: 180, perSentence: 1, perWord: 58.5, syllables: syllablesGerman },
 	es: { base: 206.84, perSentence: 1.02, perWord: 60, syllables: syllablesSpanish },
 };
 
