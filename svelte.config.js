@@ -1,4 +1,5 @@
 import adapter from '@sveltejs/adapter-node';
+import { sourcesHash } from './src/scripts/sources-hash.mjs';
 import { vitePreprocess } from '@sveltejs/vite-plugin-svelte';
 
 /** @type {import('@sveltejs/kit').Config} */
@@ -6,6 +7,10 @@ export default {
 	preprocess: vitePreprocess(),
 	compilerOptions: { runes: true },
 	kit: {
+		// open screens learn by it that the program was replaced; the same sources give the same name
+		version: { name: sourcesHash().slice(0, 16) },
+		// only an export has one in use, and registers it itself
+		serviceWorker: { register: false },
 		adapter: adapter({ out: 'build', precompress: true }),
 		// Everything is served from this machine; nothing may be fetched from outside.
 		csp: {

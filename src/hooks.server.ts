@@ -4,8 +4,10 @@ import { redirect, type Handle, type HandleServerError, type ServerInit } from '
 import { ROOMS, type RoomId } from './lib/content/exhibit';
 import { shownOn } from './lib/content/screens/shownOn';
 import { textDirection } from './lib/content/textDirection';
+import { askedLanguage } from './lib/server/askedLanguage';
 import { chooseLanguage } from './lib/server/chooseLanguage';
 import { getCounts } from './lib/server/counts/getCounts';
+import { exporting } from './lib/server/exporting';
 import { getStore } from './lib/server/getStore';
 import { liftStyles } from './lib/server/liftStyles';
 import { getServerLog } from './lib/server/log/serverLog';
@@ -21,6 +23,11 @@ import { reachZone } from './lib/ui/reachZone';
 const READY_WITHIN_MS = 2_000;
 
 export const init: ServerInit = async () => {
+	if (exporting()) {
+		// what becomes files is what the folder says now, whole
+		await getStore().reload();
+		return getStore().settled();
+	}
 	let timer: NodeJS.Timeout | undefined;
 	const enough = new Promise<void>((resolve) => {
 		timer = setTimeout(resolve, READY_WITHIN_MS);
@@ -56,7 +63,7 @@ export const handle: Handle = async ({ event, resolve }) => {
 	event.locals.screen = screenAsked(event);
 	const shown = exhibit && shownOn(exhibit, event.locals.screen);
 	event.locals.firstLang = shown?.languages[0]?.code ?? '';
-	event.locals.lang = chooseLanguage(exhibit, event.url.searchParams.get('lang') ?? event.locals.firstLang);
+	event.locals.lang = chooseLanguage(exhibit, askedLanguage(event.url) ?? event.locals.firstLang);
 	// a room that stands elsewhere in the house
 	if (exhibit && shown && closedHere(event.url.pathname, exhibit.rooms, shown.rooms)) redirect(303, '/');
 	const spoken = exhibit?.languages.find(({ code }) => code === event.locals.lang);

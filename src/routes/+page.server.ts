@@ -1,4 +1,5 @@
 import { attractAsks } from '$lib/server/attractAsks';
+import { askedLanguage } from '$lib/server/askedLanguage';
 import { getStore } from '$lib/server/getStore';
 import { viewFor } from '$lib/server/viewFor';
 import type { PageServerLoad } from './$types';
@@ -10,7 +11,7 @@ export const load: PageServerLoad = ({ url, locals, depends }) => {
 	depends('exhibit:now');
 	const exhibit = getStore().current();
 	if (!exhibit) return { teeth: [], asks: [] };
-	const { specimens } = viewFor(exhibit, url.searchParams.get('lang') ?? locals.firstLang);
+	const { specimens } = viewFor(exhibit, askedLanguage(url) ?? locals.firstLang);
 	// spread over the drawer, so that the row shows many kinds
 	const step = Math.max(1, specimens.length / ON_SHOW);
 	const teeth = [];

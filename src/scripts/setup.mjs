@@ -1,11 +1,11 @@
 // Sets up what a command needs on a fresh clone: packages, the build, a browser.
 // Plain Node only: nothing is installed yet when this runs.
 import { spawnSync } from 'node:child_process';
-import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { sourcesHash } from './sources-hash.mjs';
 
 export const ROOT = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const say = (/** @type {string} */ line) => process.stderr.write(`${line}\n`);
@@ -68,23 +68,9 @@ function installedAsLocked() {
 	}
 }
 
-/** @param {string} entry @param {import('node:crypto').Hash} hash */
-function addToHash(entry, hash) {
-	const full = path.join(ROOT, entry);
-	if (!existsSync(full)) return;
-	if (statSync(full).isDirectory()) {
-		for (const name of readdirSync(full).sort()) addToHash(path.join(entry, name), hash);
-		return;
-	}
-	hash.update(entry).update('\0').update(readFileSync(full)).update('\0');
-}
-
 /** Builds the app, unless the last build was made from exactly these sources. */
 export function ensureBuilt() {
-	const hash = createHash('sha256');
-	for (const entry of ['src', 'static', 'svelte.config.js', 'vite.config.ts', 'package-lock.json'])
-		addToHash(entry, hash);
-	const sources = hash.digest('hex');
+	const sources = sourcesHash();
 	const mark = path.join(ROOT, 'build', '.built-from');
 	if (existsSync(mark) && readFileSync(mark, 'utf8') === sources) return;
 	say('Building the exhibit (about half a minute) ...');

@@ -1,3 +1,4 @@
+import { placed } from './placed';
 import type { Mouth } from './narration.svelte';
 
 /**
@@ -34,7 +35,7 @@ export function browserMouth(): Mouth | null {
 			};
 		},
 		play(url, gain, onEnd, onFail) {
-			const audio = new Audio(url);
+			const audio = new Audio(placed(url));
 			audio.volume = gain;
 			audio.onended = onEnd;
 			audio.onerror = onFail;

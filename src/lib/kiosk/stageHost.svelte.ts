@@ -1,4 +1,5 @@
 import { createContext } from 'svelte';
+import { placed } from './placed';
 import type { Stage } from '../stage/api';
 
 /**
@@ -42,6 +43,7 @@ export class StageHost {
 		try {
 			this.stage = createStage(this.#canvas, {
 				reducedMotion: this.#reducedMotion(),
+				place: placed,
 				onContext: (state) => (this.state = state === 'lost' ? 'lost' : 'ready'),
 			});
 			this.state = 'ready';

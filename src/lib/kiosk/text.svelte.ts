@@ -1,6 +1,7 @@
 import { createContext } from 'svelte';
 import type { Direction } from '../content/textDirection';
 import { isolateFromLeft } from './isolate';
+import { roomAddress } from './roomAddress';
 
 export type Values = Readonly<Record<string, string | number>>;
 
@@ -29,6 +30,7 @@ export class ScreenText {
 	/** what addresses carry on beside the language, with a leading & */
 	#kept: () => string;
 	#format: Formatter | null = null;
+	#address: (path: string, lang: string) => string;
 
 	constructor(
 		lang: () => string,
@@ -36,12 +38,14 @@ export class ScreenText {
 		dir: () => Direction = () => 'ltr',
 		borrowed: () => Borrowed | undefined = () => undefined,
 		kept: () => string = () => '',
+		address: (path: string, lang: string) => string = (path, code) => roomAddress(path, code, null),
 	) {
 		this.#lang = lang;
 		this.#messages = messages;
 		this.#dir = dir;
 		this.#borrowed = borrowed;
 		this.#kept = kept;
+		this.#address = address;
 	}
 
 	get lang(): string {
@@ -97,7 +101,14 @@ export class ScreenText {
 
 	/** Address of a page of ours in the language now chosen. */
 	href(path: string): string {
-		return `${path}${path.includes('?') ? '&' : '?'}lang=${this.#lang()}${this.#kept()}`;
+		return this.hrefIn(this.#lang(), path);
+	}
+
+	/** The same in another language. */
+	hrefIn(lang: string, path: string): string {
+		const address = this.#address(path, lang);
+		const kept = this.#kept();
+		return kept && !address.includes('?') ? `${address}?${kept.slice(1)}` : address + kept;
 	}
 }
 

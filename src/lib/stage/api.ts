@@ -193,6 +193,8 @@ export interface StageStats {
 export interface StageOptions {
 	/** at first; `Stage.setReducedMotion` changes it */
 	reducedMotion: boolean;
+	/** where a shape's address lies on this site; without it as it is */
+	place?: (url: string) => string;
 	/** called when WebGL goes away and comes back */
 	onContext?: (state: 'lost' | 'restored') => void;
 }
@@ -223,6 +225,8 @@ export interface Stage {
 	preload(shape: ShapeRef): Promise<void>;
 	/** Asks for one more frame; also when a view's element has moved without a resize or scroll (an animation). */
 	invalidate(): void;
+	/** Addresses of the prepared shapes that views show now. */
+	shown(): string[];
 	stats(): StageStats;
 	/** Times between moving frames since this was last asked, ms; the last few hundred. */
 	takeFrameTimes(): number[];

@@ -75,7 +75,11 @@ export const createStage = (
 		now,
 		pixels: window.innerWidth * window.innerHeight * pixelRatio() ** 2,
 	});
-	const pool = createPool({ load: loadShape, park: parkShape, keep: KEEP_SHAPES });
+	const pool = createPool({
+		load: (url) => loadShape(options.place?.(url) ?? url),
+		park: parkShape,
+		keep: KEEP_SHAPES,
+	});
 	// keeps the shaders alive between rooms, when no view is there
 	const spareMaterials = createToothMaterials();
 	painter.warm(spareMaterials);
@@ -500,6 +504,8 @@ export const createStage = (
 		},
 		preload: (shape) => pool.preload(shape.url),
 		invalidate: once,
+		shown: () =>
+			views.flatMap(({ loan, shape }) => (loan && shape && 'url' in shape ? [String(shape.url)] : [])),
 		stats,
 		takeFrameTimes: () => governor.takeTimes(),
 		dispose() {

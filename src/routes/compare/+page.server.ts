@@ -1,3 +1,4 @@
+import { askedLanguage } from '$lib/server/askedLanguage';
 import { getStore } from '$lib/server/getStore';
 import { mainUses } from '$lib/server/mainUses';
 import { viewFor } from '$lib/server/viewFor';
@@ -9,6 +10,6 @@ export const load: PageServerLoad = ({ url, locals, depends }) => {
 	const exhibit = getStore().current();
 	if (!exhibit) return { specimens: [], uses: {} };
 	if (!exhibit.rooms.includes('compare')) error(404, 'This room is closed.');
-	const { specimens } = viewFor(exhibit, url.searchParams.get('lang') ?? locals.firstLang);
+	const { specimens } = viewFor(exhibit, askedLanguage(url) ?? locals.firstLang);
 	return { specimens, uses: mainUses(specimens, exhibit.feeding) };
 };

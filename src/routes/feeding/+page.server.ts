@@ -1,3 +1,4 @@
+import { askedLanguage } from '$lib/server/askedLanguage';
 import { getStore } from '$lib/server/getStore';
 import { viewFor } from '$lib/server/viewFor';
 import { error } from '@sveltejs/kit';
@@ -8,6 +9,6 @@ export const load: PageServerLoad = ({ url, locals, depends }) => {
 	const exhibit = getStore().current();
 	if (!exhibit) return { feeding: null, specimens: [] };
 	if (!exhibit.rooms.includes('feeding')) error(404, 'This room is closed.');
-	const { feeding, specimens } = viewFor(exhibit, url.searchParams.get('lang') ?? locals.firstLang);
+	const { feeding, specimens } = viewFor(exhibit, askedLanguage(url) ?? locals.firstLang);
 	return { feeding, specimens };
 };

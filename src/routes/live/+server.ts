@@ -1,3 +1,4 @@
+import { version } from '$app/environment';
 import { cleanScreenName } from '../../lib/content/screens/shownOn';
 import { eventStream, PING_EVERY_MS } from '../../lib/server/eventStream';
 import { getStore } from '../../lib/server/getStore';
@@ -13,7 +14,7 @@ export const GET: RequestHandler = ({ url }) => {
 	const orders = PAGE.test(page)
 		? (restart: () => void) => getScreens().listen(name, page, restart)
 		: undefined;
-	return new Response(eventStream(getStore(), PING_EVERY_MS, orders), {
+	return new Response(eventStream(getStore(), version, PING_EVERY_MS, orders), {
 		headers: {
 			'content-type': 'text/event-stream',
 			'cache-control': 'no-store',

@@ -1,3 +1,4 @@
+import { askedLanguage } from '$lib/server/askedLanguage';
 import { getStore } from '$lib/server/getStore';
 import { viewReplacement } from '$lib/server/viewReplacement';
 import { error } from '@sveltejs/kit';
@@ -9,7 +10,7 @@ export const load: PageServerLoad = ({ url, locals, depends }) => {
 	if (!exhibit) return { replacement: null, sources: [] };
 	if (!exhibit.rooms.includes('replacement')) error(404, 'This room is closed.');
 	return {
-		replacement: viewReplacement(exhibit, url.searchParams.get('lang') ?? locals.firstLang),
+		replacement: viewReplacement(exhibit, askedLanguage(url) ?? locals.firstLang),
 		sources: exhibit.sources,
 	};
 };

@@ -5,13 +5,18 @@ import { exhibit } from './samples';
 
 function fakeStore(current: Exhibit | null) {
 	const listeners = new Set<(event: { hash: string }) => void>();
+	let shown = current;
 	const closing = new AbortController();
 	return {
 		listeners,
+		change(exhibit: Exhibit) {
+			shown = exhibit;
+			for (const listener of listeners) listener({ hash: exhibit.hash });
+		},
 		closer: closing,
 		store: {
 			closing: closing.signal,
-			current: () => current,
+			current: () => shown,
 			subscribe(listener: (event: { hash: string }) => void) {
 				listeners.add(listener);
 				return () => void listeners.delete(listener);
@@ -26,14 +31,18 @@ describe('eventStream', () => {
 	beforeEach(() => void vi.useFakeTimers());
 	afterEach(() => void vi.useRealTimers());
 
-	it('tells the hash at once and at each change, and lets go when the reader leaves', async () => {
+	it('tells hash, program and shapes at once and at each change, and lets go when the reader leaves', async () => {
 		const now = exhibit();
-		const { store, listeners } = fakeStore(now);
-		const reader = eventStream(store).getReader();
+		const { store, listeners, change } = fakeStore(now);
+		const shapes = now.specimens.map(({ prepared }) => prepared.hash);
+		expect(shapes).not.toEqual([]);
+		const news = (hash: string) =>
+			`event: exhibit\ndata: ${JSON.stringify({ hash, code: 'v1', shapes: [...new Set(shapes)] })}\n\n`;
+		const reader = eventStream(store, 'v1').getReader();
 		expect(textOf(await reader.read())).toBe('retry: 2000\n\n');
-		expect(textOf(await reader.read())).toBe(`event: exhibit\ndata: {"hash":"${now.hash}"}\n\n`);
-		for (const listener of listeners) listener({ hash: 'abc' });
-		expect(textOf(await reader.read())).toBe('event: exhibit\ndata: {"hash":"abc"}\n\n');
+		expect(textOf(await reader.read())).toBe(news(now.hash));
+		change({ ...now, hash: 'abc' });
+		expect(textOf(await reader.read())).toBe(news('abc'));
 		expect(vi.getTimerCount()).toBe(1);
 		await reader.cancel();
 		expect(listeners.size).toBe(0);
@@ -42,7 +51,7 @@ describe('eventStream', () => {
 
 	it('sends a comment every 15 s', async () => {
 		const { store } = fakeStore(null);
-		const reader = eventStream(store).getReader();
+		const reader = eventStream(store, 'v1').getReader();
 		await reader.read();
 		vi.advanceTimersByTime(15_000);
 		expect(textOf(await reader.read())).toBe(': ping\n\n');
@@ -51,7 +60,7 @@ describe('eventStream', () => {
 
 	it('ends when the store closes', async () => {
 		const { store, closer, listeners } = fakeStore(null);
-		const reader = eventStream(store).getReader();
+		const reader = eventStream(store, 'v1').getReader();
 		await reader.read();
 		closer.abort();
 		expect((await reader.read()).done).toBe(true);

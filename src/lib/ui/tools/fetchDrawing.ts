@@ -1,4 +1,5 @@
 import type { LineDrawing } from '../../domain/mesh/lineDrawing';
+import { placed } from '../../kiosk/placed';
 
 const KEEP = 24;
 const asked = new Map<string, Promise<LineDrawing | null>>();
@@ -7,7 +8,7 @@ const asked = new Map<string, Promise<LineDrawing | null>>();
 export function fetchDrawing(url: string): Promise<LineDrawing | null> {
 	let answer = asked.get(url);
 	if (!answer) {
-		answer = fetch(url)
+		answer = fetch(placed(url))
 			.then((found) => (found.ok ? (found.json() as Promise<LineDrawing>) : null))
 			.catch(() => null);
 		asked.set(url, answer);

@@ -1,3 +1,4 @@
+import { askedLanguage } from '$lib/server/askedLanguage';
 import { getStore } from '$lib/server/getStore';
 import { viewFor } from '$lib/server/viewFor';
 import { viewQuiz } from '$lib/server/viewQuiz';
@@ -7,12 +8,11 @@ import type { PageServerLoad } from './$types';
 export const load: PageServerLoad = ({ url, locals, depends }) => {
 	depends('exhibit:now');
 	const exhibit = getStore().current();
-	if (!exhibit) return { specimens: [], quiz: null, code: '' };
+	if (!exhibit) return { specimens: [], quiz: null };
 	if (!exhibit.rooms.includes('quiz')) error(404, 'This room is closed.');
-	const lang = url.searchParams.get('lang') ?? locals.firstLang;
+	const lang = askedLanguage(url) ?? locals.firstLang;
 	return {
 		specimens: viewFor(exhibit, lang).specimens,
 		quiz: viewQuiz(exhibit, lang),
-		code: url.searchParams.get('code') ?? '',
 	};
 };
