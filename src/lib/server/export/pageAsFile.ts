@@ -57,7 +57,7 @@ export function pageAsFile(
 					const asked = query.size > 0;
 					if (lang !== null && lang !== ${JSON.stringify(lang)} && Object.hasOwn(ways, lang)) {
 						element.replaceChildren();
-						location.replace(new URL(ways[lang] + (asked ? '?' + query : '') + location.hash, location));
+						location.replace(new URL(ways[lang] + (asked ? '?' + String(query).replaceAll('%2C', ',') : '') + location.hash, location));
 						return;
 					}
 					if (asked) element.replaceChildren();`,

@@ -79,9 +79,9 @@ describe('pageAsFile', () => {
 
 	it('leads to the language that is asked for', async () => {
 		const at = 'http://localhost/teeth/fr/compare/';
-		expect(await run(file, `${at}?teeth=a&lang=en`)).toMatchObject({
+		expect(await run(file, `${at}?teeth=a,b&lang=en`)).toMatchObject({
 			started: null,
-			went: 'http://localhost/teeth/compare/?teeth=a',
+			went: 'http://localhost/teeth/compare/?teeth=a,b',
 		});
 		expect((await run(file, `${at}?lang=en#x`)).went).toBe('http://localhost/teeth/compare/#x');
 		for (const lang of ['fr', 'xx', 'constructor', ''])
