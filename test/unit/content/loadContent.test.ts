@@ -7,42 +7,10 @@ import { DESK } from '../../../src/lib/content/messages/en/desk';
 import { EN } from '../../../src/lib/content/messages/en';
 import type { Problem } from '../../../src/lib/content/problem';
 import { fsReader } from '../../../src/lib/server/fsReader';
-import { S1, type BrokenCase } from './brokenContent';
-import { brokenAnimals } from './brokenAnimals';
-import { brokenCrowns } from './brokenCrowns';
-import { brokenFeeding } from './brokenFeeding';
-import { brokenFiles } from './brokenFiles';
-import { brokenKeys } from './brokenKeys';
-import { brokenNumbers } from './brokenNumbers';
-import { brokenReferences } from './brokenReferences';
-import { brokenQuiz } from './brokenQuiz';
-import { brokenReplacement } from './brokenReplacement';
-import { brokenScreens } from './brokenScreens';
-import { brokenShapes } from './brokenShapes';
-import { brokenShown } from './brokenShown';
-import { brokenValues } from './brokenValues';
-import { brokenWords } from './brokenWords';
-import { brokenYaml } from './brokenYaml';
+import { S1 } from './brokenContent';
+import { BROKEN } from './broken';
 import { memoryReader } from './memoryReader';
 import { contentWith, edited, VALID_CONTENT } from './validContent';
-
-const BROKEN: BrokenCase[] = [
-	...brokenYaml,
-	...brokenKeys,
-	...brokenValues,
-	...brokenNumbers,
-	...brokenReferences,
-	...brokenShapes,
-	...brokenCrowns,
-	...brokenFiles,
-	...brokenWords,
-	...brokenAnimals,
-	...brokenFeeding,
-	...brokenQuiz,
-	...brokenReplacement,
-	...brokenScreens,
-	...brokenShown,
-];
 
 const withoutData = ({ data: _, ...rest }: Problem) => rest;
 

@@ -25,7 +25,7 @@ export const SCREENS: typeof EN = {
 		),
 	'screen-language-unknown': (d) =>
 		say(
-			`«${d.found}» no es un idioma de esta exposición, así que la pantalla empieza en ${d.codes[0]}.`,
+			`«${d.found}» no es un idioma de esta exposición, así que la pantalla empieza con «${d.codes[0]}».`,
 			`Escribe uno de estos códigos: ${d.codes.join(', ')}, por ejemplo first_language: ${d.codes[d.codes.length - 1]}`,
 		),
 	'screen-title-twice': (d) =>

@@ -26,7 +26,7 @@ export const SCREENS: typeof EN = {
 		),
 	'screen-language-unknown': (d) =>
 		say(
-			fr`« ${d.found} » n’est pas une langue de cette exposition ; l’écran commence donc en ${d.codes[0]}.`,
+			fr`« ${d.found} » n’est pas une langue de cette exposition ; l’écran commence donc avec « ${d.codes[0]} ».`,
 			fr`Écrivez l’un de ces codes : ${d.codes.join(', ')}, par exemple first_language: ${d.codes[d.codes.length - 1]}`,
 		),
 	'screen-title-twice': (d) =>
