@@ -1,6 +1,7 @@
 import { spawn, spawnSync, type ChildProcess } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { cp, readFile, rename, writeFile } from 'node:fs/promises';
+import { cp, readdir, readFile, rename, writeFile } from 'node:fs/promises';
 import { createServer, type AddressInfo } from 'node:net';
 import path from 'node:path';
 import type { Page } from '@playwright/test';
@@ -86,7 +87,17 @@ test.describe('an export on a web server that knows only files', () => {
 		const changed = after.files.filter((file) => old.get(file.path) !== file.sha256);
 		expect(changed.length).toBeGreaterThan(0);
 		expect(changed.filter(({ path }) => !/(index\.html|__data\.json)$/.test(path))).toEqual([]);
-		// the same folder again: the same files
+		// what stands there is what the list says, and nothing else
+		const there = (await readdir(second, { recursive: true, withFileTypes: true }))
+			.filter((entry) => entry.isFile())
+			.map((entry) =>
+				path.relative(second, path.join(entry.parentPath, entry.name)).split(path.sep).join('/'),
+			);
+		expect(there.sort()).toEqual(['export.json', ...after.files.map((file) => file.path)].sort());
+		for (const file of after.files) {
+			const bytes = await readFile(path.join(second, file.path));
+			expect(createHash('sha256').update(bytes).digest('hex'), file.path).toBe(file.sha256);
+		}
 		const page = await readFile(path.join(first, 'fr', 'compare', 'index.html'), 'utf8');
 		expect(page.includes('http-equiv="content-security-policy"')).toBe(true);
 		expect(/unsafe-inline|frame-ancestors/.test(page)).toBe(false);
