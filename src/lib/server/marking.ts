@@ -10,8 +10,8 @@ import { fail, ok, type Result } from '../domain/result';
 import type { Vec3 } from '../domain/vec3';
 import { brokenBy, deskProblem, type DeskProblem } from './deskProblem';
 import { editSpecimen, type SpecimenChanges } from './editSpecimen';
+import type { DeskFiles } from './desk/deskFiles';
 import { pathInside } from './fsReader';
-import { writeAtomically } from './writeAtomically';
 
 /** What the page for marking is made from: the specimen's file as it is now. */
 export interface MarkingState {
@@ -53,25 +53,12 @@ export async function readForMarking(
 	});
 }
 
-/** One save at a time: two that name the same text must not both be written. */
-let turn: Promise<unknown> = Promise.resolve();
-
 /**
- * Writes marks into a specimen's file, unless that is no longer the text whose hash is `expectedHash`.
+ * Writes marks into a specimen's file, unless that is no longer the text whose hash is `expectedHash`; a version is kept.
  * The hash of the new text comes back.
  */
-export function saveSpecimen(
-	contentDir: string,
-	id: string,
-	expectedHash: string,
-	changes: SpecimenChanges,
-): Promise<Result<{ hash: string }, DeskProblem>> {
-	const saved = turn.then(() => save(contentDir, id, expectedHash, changes));
-	turn = saved.catch(() => undefined);
-	return saved;
-}
-
-async function save(
+export async function saveSpecimen(
+	desk: Pick<DeskFiles, 'save'>,
 	contentDir: string,
 	id: string,
 	expectedHash: string,
@@ -79,19 +66,23 @@ async function save(
 ): Promise<Result<{ hash: string }, DeskProblem>> {
 	const read = await readSpecimen(contentDir, id);
 	if (!read.ok) return read;
-	const { text, hash, path } = read.value;
-	if (hash !== expectedHash) {
-		return fail(deskProblem('changed-meanwhile'));
-	}
+	const { text, hash } = read.value;
+	if (hash !== expectedHash) return fail(deskProblem('changed-meanwhile'));
 	const edited = editSpecimen(text, changes);
 	if (!edited.ok) return edited;
-	if (edited.value === text) return ok({ hash });
-	try {
-		await writeAtomically(path, edited.value);
-	} catch (cause) {
-		return fail(deskProblem('not-written', { reason: (cause as NodeJS.ErrnoException).code ?? null }));
-	}
-	return ok({ hash: hashOf(Buffer.from(edited.value)) });
+	const path = `specimens/${id}/specimen.yaml`;
+	const saved = await desk.save({
+		changes: [{ path, text: edited.value, base: hash }],
+		by: 'marking',
+		what: { code: 'marked', data: { id } },
+		// the new text has been read again; what else is wrong with the folder is no reason to lose the marks
+		evenIfBroken: true,
+	});
+	if (saved.ok) return ok({ hash: saved.value.files[0].base! });
+	const { problem } = saved;
+	if (problem.code === 'changed-underneath') return fail(deskProblem('changed-meanwhile'));
+	if (problem.code === 'not-written') return fail(deskProblem('not-written', { reason: problem.reason }));
+	return fail(deskProblem('unreadable'));
 }
 
 const hashOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
@@ -99,7 +90,7 @@ const hashOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes)
 async function readSpecimen(
 	contentDir: string,
 	id: string,
-): Promise<Result<{ text: string; hash: string; path: string }, DeskProblem>> {
+): Promise<Result<{ text: string; hash: string }, DeskProblem>> {
 	const missing = deskProblem('no-such-specimen', { id: id.slice(0, 60) });
 	if (!ID_PATTERN.test(id)) return fail(missing);
 	try {
@@ -107,7 +98,7 @@ async function readSpecimen(
 		const bytes = await readFile(path);
 		if (bytes.length <= MOST_BYTES) {
 			const text = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
-			return ok({ text, hash: hashOf(bytes), path });
+			return ok({ text, hash: hashOf(bytes) });
 		}
 	} catch (cause) {
 		const code = (cause as NodeJS.ErrnoException).code;

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { parseSave, readForMarking, saveSpecimen } from '../../../src/lib/server/marking';
 import { put, scratchFolder } from './samples';
+import { deskOn } from './desk/deskFolder';
 
 const FILE = `accession: SKM 1 # a note
 group: mosasaurus
@@ -70,7 +71,7 @@ describe('readForMarking', () => {
 describe('saveSpecimen', () => {
 	it('writes the marks, and gives the hash that the next save must name', async () => {
 		const folder = await content();
-		const saved = await saveSpecimen(folder, 'skm-1', await hashOf(folder), { crown });
+		const saved = await saveSpecimen(await deskOn(folder), folder, 'skm-1', await hashOf(folder), { crown });
 		expect(saved).toEqual({ ok: true, value: { hash: await hashOf(folder) } });
 		expect(await fileOf(folder)).toContain('accession: SKM 1 # a note\n');
 		const state = await readForMarking(folder, 'skm-1');
@@ -84,7 +85,7 @@ describe('saveSpecimen', () => {
 		const hash = await hashOf(folder);
 		const edited = FILE.replace('SKM 1', 'SKM 2');
 		await put(folder, 'specimens/skm-1/specimen.yaml', edited);
-		expect(await saveSpecimen(folder, 'skm-1', hash, { crown })).toMatchObject({
+		expect(await saveSpecimen(await deskOn(folder), folder, 'skm-1', hash, { crown })).toMatchObject({
 			ok: false,
 			problem: { code: 'changed-meanwhile' },
 		});
@@ -94,21 +95,28 @@ describe('saveSpecimen', () => {
 	it('lets only one of two saves through that name the same text', async () => {
 		const folder = await content();
 		const hash = await hashOf(folder);
+		const desk = await deskOn(folder);
 		const saves = await Promise.all([
-			saveSpecimen(folder, 'skm-1', hash, { crown }),
-			saveSpecimen(folder, 'skm-1', hash, { features: [] }),
+			saveSpecimen(desk, folder, 'skm-1', hash, { crown }),
+			saveSpecimen(desk, folder, 'skm-1', hash, { features: [] }),
 		]);
 		expect(saves.map(({ ok }) => ok)).toEqual([true, false]);
 		expect(await fileOf(folder)).toContain('id: edge');
+		expect(await desk.versions()).toMatchObject([
+			{ by: 'marking', what: { code: 'marked', data: { id: 'skm-1' } } },
+		]);
 	});
 
 	it('writes nothing where nothing changes, and says why where it cannot', async () => {
 		const folder = await content();
 		const hash = await hashOf(folder);
 		await chmod(join(folder, 'specimens/skm-1/specimen.yaml'), 0o400);
-		expect(await saveSpecimen(folder, 'skm-1', hash, {})).toEqual({ ok: true, value: { hash } });
+		expect(await saveSpecimen(await deskOn(folder), folder, 'skm-1', hash, {})).toEqual({
+			ok: true,
+			value: { hash },
+		});
 		const same = { ...crown, apex: crown.baseDistal };
-		expect(await saveSpecimen(folder, 'skm-1', hash, { crown: same })).toMatchObject({
+		expect(await saveSpecimen(await deskOn(folder), folder, 'skm-1', hash, { crown: same })).toMatchObject({
 			ok: false,
 			problem: { code: 'marks-not-possible' },
 		});

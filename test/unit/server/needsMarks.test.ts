@@ -12,6 +12,7 @@ import { readGlb } from '../../../src/lib/server/prepare/readGlb';
 import { shapeFiles } from '../../../src/lib/server/shapeFiles';
 import { label, putContent, quiet } from './contentFolder';
 import { put, scratchFolder } from './samples';
+import { deskOn } from './desk/deskFolder';
 
 /** A rooted tooth lying along its file's z axis, far from the origin. */
 const sculpted = sculpt(
@@ -130,7 +131,9 @@ describe('a scan that cannot be measured before its crown is marked', () => {
 		// marked
 		const state = await readForMarking(content, 'skm-9001');
 		if (!state.ok) throw new Error(state.problem.message);
-		const saved = await saveSpecimen(content, 'skm-9001', state.value.hash, { crown: RIGHT });
+		const saved = await saveSpecimen(await deskOn(content), content, 'skm-9001', state.value.hash, {
+			crown: RIGHT,
+		});
 		expect(saved.ok).toBe(true);
 		await store.reload();
 		await store.settled();

@@ -74,6 +74,8 @@ export interface DeskFiles {
 	notice(): Promise<void>;
 }
 
+/** With more files in a save their versions are left to the system to flush. */
+const MANY_FILES = 20;
 /** Opened texts that are remembered, so that a clash can be shown in full. */
 const MOST_OPENED = 200;
 
@@ -235,14 +237,16 @@ export function deskFiles(options: DeskFilesOptions): DeskFiles {
 		if (wrong.length > 0 && !request.evenIfBroken) return fail({ code: 'has-errors', problems, fresh });
 
 		const keptFiles: KeptFile[] = [];
+		// the files themselves are flushed one by one all the same
+		const many = planned.length > MANY_FILES;
 		try {
 			for (const { change, place, hash, after, content, size } of planned) {
 				const oldSize = hash === null ? 0 : (await fs.stat(place.real)).size;
 				const small = place.kind === 'text' || Math.max(size, oldSize) <= limits.dataBytes;
 				if (small) {
-					if (hash !== null) await kept.keep(await fs.readFile(place.real));
+					if (hash !== null) await kept.keep(await fs.readFile(place.real), many);
 					if (content)
-						await kept.keep(content instanceof Uint8Array ? content : await fs.readFile(content.from));
+						await kept.keep(content instanceof Uint8Array ? content : await fs.readFile(content.from), many);
 				}
 				keptFiles.push({ path: change.path, before: hash, after, kept: small });
 			}

@@ -2,6 +2,7 @@ import { gunzipSync } from 'node:zlib';
 import { z } from 'zod';
 import { fail, ok, type Result } from '../../domain/result';
 import type { ContentReader } from '../../content/draft';
+import type { DeskFiles } from '../desk/deskFiles';
 import { applyImport } from './applyImport';
 import { planImport } from './planImport';
 import { MOST_TABLE_BYTES, readTable } from './readTable';
@@ -47,6 +48,7 @@ export function unpackTable(bytes: Uint8Array): Result<Uint8Array, TableProblem>
  * no longer the same is `changed-meanwhile`.
  */
 export async function runImport(
+	desk: Pick<DeskFiles, 'save'>,
 	contentDir: string,
 	reader: ContentReader,
 	languages: readonly string[],
@@ -62,6 +64,6 @@ export async function runImport(
 	const answer = { ...plan, files: edits.length };
 	if (write === null) return ok(answer);
 	if (write !== plan.hash) return fail({ code: 'changed-meanwhile', written: 0 });
-	const applied = await applyImport(contentDir, edits);
+	const applied = await applyImport(desk, edits);
 	return applied.ok ? ok({ ...answer, written: applied.value.written }) : applied;
 }

@@ -1,10 +1,11 @@
 import { idFrom } from '../../content/explainIssue';
 import { createContentCache, loadContent } from '../../content/loadContent';
 import type { ContentReader } from '../../content/draft';
-import type { Problem } from '../../content/problem';
 import { ID_PATTERN } from '../../content/schemas';
 import { fail, ok, type Result } from '../../domain/result';
 import { canonicalJson } from '../canonicalJson';
+import { contentWith } from '../contentWith';
+import { asWords } from '../desk/checkChanges';
 import { sha256 } from '../shapeHash';
 import { mapColumns, tableColumns } from './columns';
 import { editSpecimenFiles } from './editSpecimenFiles';
@@ -116,7 +117,8 @@ async function putToCheck(reader: ContentReader, planned: PlannedRow[]): Promise
 	for (;;) {
 		const edits = planned.flatMap((one) => one.edits);
 		if (edits.length === 0) return;
-		const { problems } = await loadContent(withEdits(reader, edits), cache);
+		const after = new Map(edits.map(({ path, after: text }) => [path, text]));
+		const { problems } = await loadContent(contentWith(reader, after), cache);
 		const fresh = problems.filter((problem) => !before.has(asWords(problem)));
 		let refused = false;
 		for (const one of planned) {
@@ -135,28 +137,4 @@ async function putToCheck(reader: ContentReader, planned: PlannedRow[]): Promise
 		}
 		if (!refused) return;
 	}
-}
-
-/** A problem as it is recognised again, wherever it has moved to. */
-const asWords = ({ file, id, path, message }: Problem): string => [file, id, path, message].join('\n');
-
-/** The folder as it would be. */
-function withEdits(reader: ContentReader, edits: readonly FileEdit[]): ContentReader {
-	const after = new Map(edits.map(({ path, after: text }) => [path, text]));
-	const entry = (path: string, text: string) => ({
-		path,
-		size: Buffer.byteLength(text),
-		stamp: `planned ${sha256(text)}`,
-	});
-	return {
-		async list() {
-			const listed = await reader.list();
-			const there = new Set(listed.map(({ path }) => path));
-			return [
-				...listed.map((file) => (after.has(file.path) ? entry(file.path, after.get(file.path)!) : file)),
-				...[...after].filter(([path]) => !there.has(path)).map(([path, text]) => entry(path, text)),
-			];
-		},
-		read: async (path) => after.get(path) ?? reader.read(path),
-	};
 }

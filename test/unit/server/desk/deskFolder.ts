@@ -53,3 +53,7 @@ export async function deskFolder(options: Partial<DeskFilesOptions> = {}): Promi
 		},
 	};
 }
+
+/** A desk on a folder that is there already; what it keeps goes into a folder of its own. */
+export const deskOn = async (contentDir: string): Promise<DeskFiles> =>
+	deskFiles({ contentDir, dataDir: await scratchFolder(), now: Date.now, logger: quiet });

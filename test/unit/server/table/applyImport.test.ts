@@ -6,6 +6,7 @@ import { specimenFiles } from '../../../../src/lib/server/table/specimenFiles';
 import { readExactly } from '../../../../src/lib/server/table/specimenFiles';
 import { fsReader } from '../../../../src/lib/server/fsReader';
 import { put, scratchFolder } from '../samples';
+import { deskOn } from '../desk/deskFolder';
 
 const PATH = 'specimens/a/specimen.yaml';
 const NEW = 'specimens/b/specimen.yaml';
@@ -14,8 +15,9 @@ describe('applyImport', () => {
 	it('writes what was planned, makes new folders, and leaves no other file behind', async () => {
 		const folder = await scratchFolder();
 		await put(folder, PATH, 'old');
+		const desk = await deskOn(folder);
 		expect(
-			await applyImport(folder, [
+			await applyImport(desk, [
 				{ path: PATH, before: 'old', after: 'new' },
 				{ path: NEW, before: null, after: 'first' },
 			]),
@@ -23,6 +25,11 @@ describe('applyImport', () => {
 		expect(await readFile(join(folder, PATH), 'utf8')).toBe('new');
 		expect(await readFile(join(folder, NEW), 'utf8')).toBe('first');
 		expect(await readdir(join(folder, 'specimens/a'))).toEqual(['specimen.yaml']);
+		const versions = await desk.versions();
+		expect(versions).toMatchObject([{ by: 'spreadsheet', what: { code: 'imported', data: { files: 2 } } }]);
+		const undone = { versionId: versions[0].id, side: 'before' as const, what: { code: 'undone' } };
+		expect((await desk.restore({ ...undone, evenIfBroken: true })).ok).toBe(true);
+		expect(await readFile(join(folder, PATH), 'utf8')).toBe('old');
 	});
 
 	it('writes nothing where one of the files has been changed, has gone or has come', async () => {
@@ -36,7 +43,7 @@ describe('applyImport', () => {
 			{ path: 'specimens/c/specimen.yaml', before: null, after: 'x' },
 			{ path: 'specimens/gone/specimen.yaml', before: 'as it was', after: 'x' },
 		])
-			expect(await applyImport(folder, [edit, other])).toEqual(stale);
+			expect(await applyImport(await deskOn(folder), [edit, other])).toEqual(stale);
 		expect(await readFile(join(folder, PATH), 'utf8')).toBe('old');
 	});
 
@@ -45,7 +52,7 @@ describe('applyImport', () => {
 		const outside = await scratchFolder();
 		await put(folder, PATH, 'old');
 		await symlink(outside, join(folder, 'specimens/b'));
-		expect(await applyImport(folder, [{ path: NEW, before: null, after: 'x' }])).toEqual({
+		expect(await applyImport(await deskOn(folder), [{ path: NEW, before: null, after: 'x' }])).toEqual({
 			ok: false,
 			problem: { code: 'not-written', written: 0 },
 		});

@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { fsReader } from '../../../../src/lib/server/fsReader';
 import { parseImportRequest, runImport, unpackTable } from '../../../../src/lib/server/table/importRequest';
 import { VALID_CONTENT } from '../../content/validContent';
+import { deskOn } from '../desk/deskFolder';
 import { put, scratchFolder } from '../samples';
 
 const FACTS = 'specimens/skm-0001/specimen.yaml';
@@ -15,8 +16,8 @@ async function content(): Promise<string> {
 	for (const [path, text] of Object.entries(VALID_CONTENT)) await put(folder, path, text);
 	return folder;
 }
-const run = (folder: string, write: string | null) =>
-	runImport(folder, fsReader(folder), ['en', 'fr'], TABLE, { chosen: {}, write });
+const run = async (folder: string, write: string | null) =>
+	runImport(await deskOn(folder), folder, fsReader(folder), ['en', 'fr'], TABLE, { chosen: {}, write });
 
 describe('runImport', () => {
 	it('writes nothing until it is told to, and then just what it showed', async () => {

@@ -1,3 +1,4 @@
+import { getDeskFiles } from '$lib/server/desk/getDeskFiles';
 import { fsReader } from '$lib/server/fsReader';
 import { contentDir, getStore } from '$lib/server/getStore';
 import { staffOnly } from '$lib/server/staffOnly';
@@ -19,7 +20,7 @@ export const POST: RequestHandler = async (event) => {
 	if (!bytes.ok) return refuse(bytes.problem, 422);
 	const folder = contentDir();
 	const languages = exhibit.languages.map(({ code }) => code);
-	const done = await runImport(folder, fsReader(folder), languages, bytes.value, asked);
+	const done = await runImport(getDeskFiles(), folder, fsReader(folder), languages, bytes.value, asked);
 	if (done.ok) return answer({ ok: true, plan: done.value }, 200);
 	return refuse(done.problem, done.problem.code === 'changed-meanwhile' ? 409 : 422);
 };

@@ -1,5 +1,6 @@
 import { deskProblem, wordDesk, type DeskProblem } from '../../../../../lib/server/deskProblem';
 import { wordedIn } from '../../../../../lib/content/wordProblem';
+import { getDeskFiles } from '../../../../../lib/server/desk/getDeskFiles';
 import { contentDir } from '../../../../../lib/server/getStore';
 import { parseSave, saveSpecimen } from '../../../../../lib/server/marking';
 import { staffOnly } from '../../../../../lib/server/staffOnly';
@@ -27,7 +28,7 @@ export const POST: RequestHandler = async (event) => {
 		return refuse(deskProblem('not-understood'), language);
 	}
 	const { baseHash, ...changes } = asked;
-	const saved = await saveSpecimen(contentDir(), params.id, baseHash, changes);
+	const saved = await saveSpecimen(getDeskFiles(), contentDir(), params.id, baseHash, changes);
 	return saved.ok ? answer({ ok: true, hash: saved.value.hash }, 200) : refuse(saved.problem, language);
 };
 
