@@ -254,8 +254,8 @@ export interface Exhibit {
 	quiz?: QuizContent;
 	/** screens that differ from what stands above, by name; absent in a snapshot older than they are */
 	screens?: ScreenSettings[];
-	/** anonymous counts are deleted after so many days; absent = KEEP_DAYS */
-	counts?: { keepDays: number };
+	/** anonymous counts are deleted after so many days, KEEP_DAYS without; use is counted unless `use` is false */
+	counts?: { keepDays?: number; use?: boolean };
 	/** ICU messages by language and key */
 	ui: ByLang<Readonly<Record<string, string>>>;
 }

@@ -62,7 +62,12 @@ export const exhibitSchema = fields({
 	}),
 	contact: text.optional(),
 	public_address: text.optional(),
-	counts: fields({ keep_days: count.min(1).max(3660) }).optional(),
+	counts: fields({
+		// anonymous counts are deleted after so many days
+		keep_days: count.min(1).max(3660).optional(),
+		// false: nothing is counted but the answers of the quiz
+		use: z.boolean().optional(),
+	}).optional(),
 });
 
 export const sourceSchema = fields({

@@ -142,6 +142,8 @@ export interface ExhibitView {
 	contact: string | null;
 	/** where the same exhibit stands on the web, https, without a slash at its end; null for nowhere */
 	publicAddress: string | null;
+	/** anonymous use is counted on the gallery's screens */
+	countsUse: boolean;
 	/** ICU messages by key; keys missing in this language are filled from the first */
 	ui: Record<string, string>;
 	specimens: SpecimenView[];

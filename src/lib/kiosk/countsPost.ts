@@ -4,6 +4,9 @@ export interface CountsBatch {
 	body: object;
 }
 
+/** So many sendings wait for a server that is away; the oldest go first where there are more. */
+export const MOST_WAITING = 300;
+
 /** Keeps sendings until they are confirmed, and tries again. Nothing is stored: what the page forgets is lost. */
 export class CountsPost {
 	#waiting: CountsBatch[] = [];
@@ -20,8 +23,14 @@ export class CountsPost {
 		return this.#waiting.length;
 	}
 
+	/** Everything that is not confirmed, as it would be sent: for a page that goes and cannot wait for an answer. */
+	get bodies(): string[] {
+		return this.#waiting.map(written);
+	}
+
 	add(body: object, batch: string): void {
 		this.#waiting.push({ batch, body });
+		if (this.#waiting.length > MOST_WAITING) this.#waiting.shift();
 		// where nobody answered, the next try comes by itself
 		if (!this.#timer) void this.#work();
 	}
@@ -38,11 +47,11 @@ export class CountsPost {
 		this.#busy = true;
 		let wait_ms = 0;
 		while (this.#waiting.length > 0) {
-			const [{ batch, body }] = this.#waiting;
-			const status = await this.#send(JSON.stringify({ batch, ...body })).catch(() => 0);
-			// taken, or never to be taken as it is
+			const [next] = this.#waiting;
+			const status = await this.#send(written(next)).catch(() => 0);
+			// taken, or never to be taken as it is; it may have had to make room meanwhile
 			if ((status >= 200 && status < 300) || (status >= 400 && status < 500 && status !== 429))
-				this.#waiting.shift();
+				this.#waiting = this.#waiting.filter((one) => one !== next);
 			else {
 				wait_ms = 5000;
 				break;
@@ -52,3 +61,14 @@ export class CountsPost {
 		if (wait_ms > 0) this.#timer = setTimeout(() => void this.#work(), wait_ms);
 	}
 }
+
+const written = ({ batch, body }: CountsBatch): string => JSON.stringify({ batch, ...body });
+
+/** Hands counts to the server at this path; the answer's status. The request outlives its page. */
+export const sendCounts =
+	(path: string) =>
+	async (body: string): Promise<number> => {
+		const headers = { 'content-type': 'application/json' };
+		const answer = await fetch(path, { method: 'POST', body, headers, keepalive: true });
+		return answer.status;
+	};

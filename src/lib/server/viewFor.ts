@@ -41,6 +41,7 @@ export function viewFor(exhibit: Exhibit, lang: string): ExhibitView {
 		idle: exhibit.idle,
 		contact: exhibit.contact ?? null,
 		publicAddress: exhibit.publicAddress ?? null,
+		countsUse: exhibit.counts?.use ?? true,
 		ui: { ...exhibit.ui[first], ...exhibit.ui[chosen] },
 		specimens: exhibit.specimens.map((specimen) => {
 			const group = groups.get(specimen.group);

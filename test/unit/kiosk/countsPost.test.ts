@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
-import { CountsPost } from '../../../src/lib/kiosk/countsPost';
+import { CountsPost, MOST_WAITING } from '../../../src/lib/kiosk/countsPost';
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
@@ -64,4 +64,25 @@ it('does not hammer a server that is away: once in five seconds, however much is
 	const sent = got.length;
 	await vi.advanceTimersByTimeAsync(60_000);
 	expect(got).toHaveLength(sent);
+});
+
+it('keeps so many at most, the newest; what is on its way still ends', async () => {
+	const { got, send } = server(0);
+	const post = new CountsPost(send);
+	for (let i = 0; i < MOST_WAITING + 40; i += 1) post.add({}, `b${i}`);
+	expect(post.waiting).toBe(MOST_WAITING);
+	await vi.advanceTimersByTimeAsync(60_000);
+	expect(post.waiting).toBe(0);
+	expect(got.slice(0, 2)).toEqual(['b0', 'b40']);
+	expect(got).toHaveLength(MOST_WAITING + 1);
+});
+
+it('what a page leaves behind is what it would have sent, under the same names', () => {
+	const post = new CountsPost(() => new Promise(() => undefined));
+	post.add({ rooms: [] }, 'one');
+	post.add({}, 'two');
+	expect(post.bodies.map((body) => JSON.parse(body) as unknown)).toEqual([
+		{ batch: 'one', rooms: [] },
+		{ batch: 'two' },
+	]);
 });

@@ -239,6 +239,7 @@ export const EXAMPLES: Readonly<Record<string, string>> = {
 	until: 'until: 18:00',
 	reload_at: 'reload_at: 4:00',
 	stays_lit_min: 'stays_lit_min: 10',
+	use: 'use: false',
 };
 
 /** `crown_height_mm` -> a correct line for it; keys of other files get a plain one. */

@@ -5,7 +5,16 @@
 export type CountFacts = Readonly<Record<string, string | number | boolean>>;
 
 /** Kinds of what is counted; each has its own facts. */
-export const COUNT_KINDS = ['quiz-answer', 'quiz-taker', 'quiz-round'] as const;
+export const COUNT_KINDS = [
+	'quiz-answer',
+	'quiz-taker',
+	'quiz-round',
+	'use-room',
+	'use-tooth',
+	'use-left',
+	'use-language',
+	'use-setting',
+] as const;
 export type CountKind = (typeof COUNT_KINDS)[number];
 
 export interface Tally {
