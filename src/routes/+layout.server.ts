@@ -16,8 +16,9 @@ const ONLY_IN: { prefix: string; at: string; or?: string }[] = [
 	{ prefix: 'status_', at: '/status' },
 	{ prefix: 'iiif_', at: '/iiif' },
 	{ prefix: 'quiz_', at: '/quiz', or: '/desk/quiz' },
-	{ prefix: 'feed_', at: '/feeding' },
-	{ prefix: 'repl_', at: '/replacement' },
+	{ prefix: 'feed_', at: '/feeding', or: '/desk/use' },
+	{ prefix: 'repl_', at: '/replacement', or: '/desk/use' },
+	{ prefix: 'use_', at: '/desk/use' },
 ];
 
 /** What every page needs: the words, the languages, the screen. The teeth come with the rooms. */
