@@ -45,6 +45,7 @@ describe('useReport', () => {
 			rooms: [],
 			teeth: [],
 			left: [],
+			ends: { reset: 0, closed: 0 },
 			screens: [],
 			languages: [],
 			settings: [],
@@ -170,13 +171,17 @@ function given(report: UseReport): number[] {
 	rest(
 		report.visits,
 		report.rooms.map((room) => {
-			const steps = report.left
-				.filter((one) => one.room === room.room)
-				.flatMap((one) => [one.reset, one.closed]);
+			const steps = report.left.filter((one) => one.room === room.room).map(({ count }) => count);
 			const sum = steps.every((step) => step !== null) ? steps.reduce((all, step) => all + step, 0) : null;
 			return room.left ?? sum;
 		}),
 	);
+	rest(report.visits, [report.ends.reset, report.ends.closed]);
+	for (const { room, left } of report.rooms)
+		rest(
+			left,
+			report.left.filter((one) => one.room === room).map(({ count }) => count),
+		);
 	for (const { stays, dwell, left, days } of report.rooms) {
 		rest(stays, dwell.counts);
 		rest(

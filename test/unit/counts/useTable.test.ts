@@ -34,7 +34,8 @@ const report: UseReport = {
 			days: [{ day: '2026-11-23', count: null }],
 		},
 	],
-	left: [{ room: 'quiz', step: 'question', reset: 9, closed: null }],
+	left: [{ room: 'quiz', step: 'question', count: 9 }],
+	ends: { reset: 20, closed: 0 },
 	screens: [{ screen: 'hall', visits: 20 }],
 	languages: [{ language: 'fr', count: 7 }],
 	settings: [{ setting: 'calm', count: null }],
@@ -51,7 +52,8 @@ it('one line a count; what is hidden is empty, and days without any are left out
 		expect(rows).toContainEqual(['2026-11-23', 'tooth', '', 'globidens-1', '', '']);
 		expect(rows).toContainEqual(['', 'dwell', 'quiz', '', '2-5min', '12']);
 		expect(rows).toContainEqual(['', 'tooth', '', 'globidens-1', 'lay there already', '']);
-		expect(rows).toContainEqual(['', 'left', 'quiz', '', 'question, page closed', '']);
+		expect(rows).toContainEqual(['', 'left', 'quiz', '', 'question', '9']);
+		expect(rows).toContainEqual(['', 'end', '', '', 'page closed', '0']);
 		expect(rows).toContainEqual(['', 'setting', '', '', 'calm', '']);
 		expect(rows.filter(([day]) => day === '2026-11-24')).toEqual([]);
 	}

@@ -10,7 +10,7 @@ export const FEWEST_TO_SAY = 10;
 /** Weekdays are compared only where there were so many days with visits, two weeks of six. */
 export const FEWEST_DAYS = 12;
 
-/** A count under five is hidden (null) everywhere here. */
+/** A count under five is hidden (null) everywhere here, and with it as many others as it takes. */
 export interface DayCount {
 	day: string;
 	count: number | null;
@@ -54,7 +54,10 @@ export interface UseReport {
 	rooms: RoomUse[];
 	/** most used first */
 	teeth: ToothUse[];
-	left: { room: string; step: string; reset: number | null; closed: number | null }[];
+	/** where visits ended */
+	left: { room: string; step: string; count: number | null }[];
+	/** how they ended: nobody touched any more, or the page was closed */
+	ends: { reset: number | null; closed: number | null };
 	screens: { screen: string; visits: number | null }[];
 	languages: { language: string; count: number | null }[];
 	settings: { setting: string; count: number | null }[];
@@ -80,6 +83,7 @@ export async function useReport(store: CountsStore, fromDay?: string): Promise<U
 		rooms: roomUse(rooms, left, days),
 		teeth: toothUse(teeth, days),
 		left: leftAt(left),
+		ends: endsOf(left),
 		screens: named(left, 'screen').map(([screen, visits]) => ({ screen, visits })),
 		languages: named(languages, 'language').map(([language, count]) => ({ language, count })),
 		settings: named(settings, 'setting').map(([setting, count]) => ({ setting, count })),
@@ -173,22 +177,16 @@ function leftAt(left: readonly Tally[]): UseReport['left'] {
 	const whole = hideSmall(used.map((room) => sum(of(left, 'room', room))));
 	return used.flatMap((room, i) => {
 		const own = of(left, 'room', room);
-		const cells = USE_STEPS[room].flatMap((step) =>
-			(['reset', 'closed'] as const).map((by) => ({
-				step,
-				by,
-				count: sum(of(of(own, 'step', step), 'by', by)),
-			})),
-		);
+		const steps = USE_STEPS[room].filter((step) => of(own, 'step', step).length > 0);
+		const shown = hideSmall(steps.map((step) => sum(of(own, 'step', step))));
 		// the steps of a room whose sum is hidden are hidden with it
-		const shown = hideSmall(cells.map(({ count }) => count)).map((count) =>
-			whole[i] === null ? null : count,
-		);
-		return USE_STEPS[room].flatMap((step, at) => {
-			const [reset, closed] = [cells[at * 2].count, cells[at * 2 + 1].count];
-			return reset + closed === 0 ? [] : [{ room, step, reset: shown[at * 2], closed: shown[at * 2 + 1] }];
-		});
+		return steps.map((step, at) => ({ room, step, count: whole[i] === null ? null : shown[at] }));
 	});
+}
+
+function endsOf(left: readonly Tally[]): UseReport['ends'] {
+	const [reset, closed] = hideSmall([sum(of(left, 'by', 'reset')), sum(of(left, 'by', 'closed'))]);
+	return { reset, closed };
 }
 
 function named(tallies: readonly Tally[], fact: string): [string, number | null][] {

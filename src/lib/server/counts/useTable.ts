@@ -30,10 +30,9 @@ export function useTable(report: UseReport | null, delimiter: ',' | ';'): string
 			for (const [i, bucket] of DWELL_BUCKETS.entries())
 				add('', 'dwell', ['', specimen, bucket], dwell.counts[i]);
 		}
-		for (const { room, step, reset, closed } of report.left) {
-			add('', 'left', [room, '', `${step}, nobody touched any more`], reset);
-			add('', 'left', [room, '', `${step}, page closed`], closed);
-		}
+		for (const { room, step, count } of report.left) add('', 'left', [room, '', step], count);
+		add('', 'end', ['', '', 'nobody touched any more'], report.ends.reset);
+		add('', 'end', ['', '', 'page closed'], report.ends.closed);
 		for (const { screen, visits } of report.screens) add('', 'screen', ['', '', screen], visits);
 		for (const { language, count } of report.languages) add('', 'language', ['', '', language], count);
 		for (const { setting, count } of report.settings) add('', 'setting', ['', '', setting], count);
