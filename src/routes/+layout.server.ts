@@ -45,6 +45,7 @@ export const load: LayoutServerLoad = (event) => {
 	const words = Object.entries(ui).filter(
 		([key]) =>
 			!key.startsWith('attract_') &&
+			!key.startsWith('staff_') &&
 			(marks || !key.startsWith('marks_')) &&
 			!elsewhere.some(({ prefix }) => key.startsWith(prefix)),
 	);

@@ -1,4 +1,4 @@
-// npm start: installs, builds, serves. Settings: PORT, HOST, CONTENT_DIR, DATA_DIR.
+// npm start: installs, builds, serves. Settings: see README.md.
 import { existsSync } from 'node:fs';
 import net from 'node:net';
 import path from 'node:path';
@@ -28,6 +28,17 @@ await new Promise((resolve) => {
 	);
 	probe.listen(Number(PORT), HOST, () => probe.close(resolve));
 });
+
+const { DESK_FROM = '', ORIGIN = '', PROTOCOL_HEADER = '' } = process.env;
+if (!['', 'here', 'screens', 'network'].includes(DESK_FROM))
+	process.stderr.write(
+		`DESK_FROM is "${DESK_FROM}", but must be screens or network: the desk stays closed to other machines.\n`,
+	);
+else if (DESK_FROM === 'network' && !ORIGIN.startsWith('https:') && PROTOCOL_HEADER === '')
+	process.stderr.write(
+		'DESK_FROM=network: the desk can be opened from other machines, and nothing here says that they come by https.\n' +
+			'Without it the passphrase can be read on its way. DEVELOPERS.md, "Who may enter the desk", says what to do.\n',
+	);
 
 if (!existsSync(CONTENT_DIR))
 	giveUp(`There is no content folder at ${CONTENT_DIR}. Set CONTENT_DIR to yours.`);

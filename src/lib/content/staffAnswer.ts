@@ -29,3 +29,12 @@ export interface SessionNews {
 	unused_s: number;
 	all_s: number;
 }
+
+/** What the staff corner of a gallery's screen is told when it opens. */
+export interface CornerNews {
+	/** `staff_` words in the screen's language; no visitor's page carries them */
+	words: Record<string, string>;
+	hasPin: boolean;
+	/** seconds until a PIN may be tried again */
+	wait_s: number;
+}

@@ -1,3 +1,5 @@
+import { restingTouch } from './restingTouch';
+
 /** With Ctrl or Command: print, save, open, source, find, history, downloads, bookmark, new windows, larger and smaller. */
 const SHORTCUTS = new Set(['p', 's', 'o', 'u', 'f', 'g', 'h', 'j', 'd', 'n', 't', '+', '-', '=', '0']);
 const FUNCTIONS = new Set(['F1', 'F3', 'F7', 'F11', 'F12']);
@@ -40,6 +42,30 @@ export function lockDown(page: Window): () => void {
 	// the middle button opens new windows
 	on(document, 'auxclick', refuse);
 	on(document, 'mousedown', (event) => (event as MouseEvent).button > 0 && refuse(event));
+	// a hand that leans on the glass presses nothing
+	const resting = restingTouch();
+	const touch = (call: (event: PointerEvent) => void) => (event: Event) =>
+		(event as PointerEvent).pointerType === 'touch' && call(event as PointerEvent);
+	on(
+		document,
+		'pointerdown',
+		touch((event) => resting.down(event.pointerId, event.timeStamp)),
+	);
+	for (const name of ['pointerup', 'pointercancel'])
+		on(
+			document,
+			name,
+			touch((event) => resting.up(event.pointerId, event.timeStamp)),
+		);
+	on(
+		document,
+		'click',
+		touch((event) => {
+			if (!resting.refuses(event.pointerId)) return;
+			refuse(event);
+			event.stopImmediatePropagation();
+		}),
+	);
 	root.dataset.gallery = '';
 	return () => {
 		end.abort();
