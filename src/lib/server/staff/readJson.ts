@@ -7,5 +7,5 @@ export async function readJson<T>(request: Request, schema: z.ZodType<T>): Promi
 	return read.success ? read.data : null;
 }
 
-export const answer = (body: object, status: number = 200): Response =>
+export const answer = (body: object | null, status: number = 200): Response =>
 	Response.json(body, { status, headers: { 'cache-control': 'no-store' } });

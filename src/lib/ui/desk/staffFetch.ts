@@ -10,8 +10,8 @@ export async function sessionNews(method: 'GET' | 'PUT' = 'GET'): Promise<Sessio
 	const response =
 		method === 'GET' ? await fetch('/desk/session') : await staffFetch('/desk/session', { method });
 	if (!response.ok) return null;
-	const news = (await response.json()) as SessionNews;
-	token = news.token;
+	const news = (await response.json()) as SessionNews | null;
+	token = news?.token ?? null;
 	return news;
 }
 

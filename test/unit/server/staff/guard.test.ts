@@ -19,9 +19,10 @@ const PAGES = Object.keys(import.meta.glob('../../../../src/routes/{desk,status}
 const METHODS = ['GET', 'POST', 'PUT', 'PATCH', 'DELETE', 'HEAD', 'fallback'];
 const nameOf = (file: string) => file.replace(/^.*routes/, '');
 
-/** The door itself: who is not signed in yet comes this far. Signing in, and setting the first passphrase. */
+/** The door itself: who is not signed in yet comes this far. Signing in, setting the first passphrase, asking whether one is in. */
 const DOOR = new Set([
 	'/desk/enter/+page.server.ts load',
+	'/desk/session/+server.ts GET',
 	'/desk/session/+server.ts POST',
 	'/desk/passphrase/+server.ts POST',
 ]);
@@ -149,6 +150,18 @@ describe('every route of the desk and of the status page', () => {
 			expect(await status(call({ origin: 'http://evil.example', cookies: jar(), headers })), name).toBe(404);
 			expect(await status(call({ cookies: jar(), headers })), name).toBe(404);
 		}
+	});
+});
+
+describe('asking for the session', () => {
+	it('tells who is signed in their token, and everybody else nothing', async () => {
+		const get = (await handlers()).find(({ name }) => name === '/desk/session/+server.ts GET')!;
+		const said = async (jar: Record<string, string>) =>
+			((await get.call({ cookies: jar })) as Response).json();
+		expect(await said({})).toBeNull();
+		expect(await said({ [SESSION_COOKIE]: 'made up' })).toBeNull();
+		const token = formToken(cookies.desk[SESSION_COOKIE]);
+		expect(await said({ ...cookies.desk })).toMatchObject({ kind: 'desk', token });
 	});
 });
 
