@@ -1,3 +1,4 @@
+import { placed } from './placed';
 import { forgetVisit } from './visitStore';
 
 /**
@@ -5,9 +6,9 @@ import { forgetVisit } from './visitStore';
  * page would be left standing then.
  */
 export async function restartScreen(store: Storage | null): Promise<boolean> {
-	const there = await fetch('/healthz', { cache: 'no-store' }).catch(() => null);
+	const there = await fetch(placed('/healthz'), { cache: 'no-store' }).catch(() => null);
 	if (!there) return false;
 	forgetVisit(store);
-	location.replace('/');
+	location.replace(placed('/'));
 	return true;
 }
