@@ -23,6 +23,8 @@ export interface SpecimenHealth {
 	/** marked places */
 	features: number;
 	state: ShownState;
+	/** YYYY-MM-DD, of a state that begins or ends on a day; else null */
+	day: string | null;
 	errors: number;
 	warnings: number;
 }
@@ -38,5 +40,8 @@ export interface LanguageHealth {
 /** model: measured on the model; scan, marked: measured on a scan, without and with marks; unmarked: cannot be measured yet; none: no shape */
 export type ShapeHealth = 'model' | 'scan' | 'marked' | 'unmarked' | 'none';
 
-/** broken: a mistake keeps it away, and there is no last good version; older: its last good version is shown */
-export type ShownState = 'shown' | 'older' | 'draft' | 'later' | 'over' | 'broken';
+/**
+ * until: shown, up to a day; later, over: its days have not come, or are gone; older: its last good version is shown;
+ * broken: a mistake keeps it away, and there is no last good version
+ */
+export type ShownState = 'shown' | 'until' | 'later' | 'over' | 'draft' | 'older' | 'broken';

@@ -1,6 +1,7 @@
 import { stat } from 'node:fs/promises';
 import type { Exhibit, Specimen } from '../content/exhibit';
 import type { Problem } from '../content/problem';
+import { dayIn } from '../content/shown/isShown';
 import type { LanguageHealth, SpecimenHealth } from '../content/specimenHealth';
 import { fsReader, pathInside } from './fsReader';
 import type { ExhibitStore } from './exhibitStore';
@@ -12,11 +13,12 @@ const LEAVES_OUT = new Set(['feature-not-translated', 'alt-missing', 'alt-repeat
 
 /** How complete the files of every specimen are: those that are shown in the exhibit's order, then the others. */
 export async function specimenHealth(
-	store: Pick<ExhibitStore, 'current' | 'problems' | 'provisional'>,
+	store: Pick<ExhibitStore, 'everything' | 'problems' | 'provisional'>,
 	contentDir: string,
 	lang: string,
+	now: number,
 ): Promise<SpecimenHealth[]> {
-	const exhibit = store.current();
+	const exhibit = store.everything();
 	if (!exhibit) return [];
 	const paths = new Set((await fsReader(contentDir).list()).map(({ path }) => path));
 	const found = new Map<string, Problem[]>();
@@ -24,9 +26,10 @@ export async function specimenHealth(
 		const id = /^specimens\/([^/]+)\//.exec(problem.file)?.[1];
 		if (id) found.set(id, [...(found.get(id) ?? []), problem]);
 	}
+	const today = dayIn(exhibit.timeZone, now);
 	const shown = await Promise.all(
 		exhibit.specimens.map((specimen) =>
-			healthOf(specimen, exhibit, found.get(specimen.id) ?? [], paths, contentDir, lang),
+			healthOf(specimen, exhibit, found.get(specimen.id) ?? [], paths, contentDir, lang, today),
 		),
 	);
 	const known = new Set(exhibit.specimens.map(({ id }) => id));
@@ -42,6 +45,7 @@ async function healthOf(
 	paths: ReadonlySet<string>,
 	contentDir: string,
 	lang: string,
+	today: string,
 ): Promise<SpecimenHealth> {
 	const { id, shape, prepared, sources } = specimen;
 	const first = exhibit.languages[0]?.code ?? 'en';
@@ -61,7 +65,7 @@ async function healthOf(
 		triangles: prepared.triangles,
 		scan_MB: shape.kind === 'model' ? null : await sizeOf_MB(contentDir, `specimens/${id}/${shape.file}`),
 		features: specimen.features.length,
-		state: errors > 0 ? 'older' : 'shown',
+		...stateOf(specimen, errors, today),
 		errors,
 		warnings,
 	};
@@ -90,6 +94,7 @@ function withoutShape(
 		scan_MB: null,
 		features: toMark?.specimen.features.length ?? 0,
 		state: 'broken',
+		day: null,
 		...countOf(problems),
 	};
 }
@@ -112,6 +117,18 @@ function languagesOf(
 					: 'whole';
 		return { code, words, sound: paths.has(`specimens/${id}/label.${code}.mp3`) };
 	});
+}
+
+function stateOf(
+	{ status, show }: Specimen,
+	errors: number,
+	today: string,
+): Pick<SpecimenHealth, 'state' | 'day'> {
+	if (status === 'draft') return { state: 'draft', day: null };
+	if (show?.from !== undefined && today < show.from) return { state: 'later', day: show.from };
+	if (show?.until !== undefined && show.until < today) return { state: 'over', day: show.until };
+	if (errors > 0) return { state: 'older', day: null };
+	return show?.until === undefined ? { state: 'shown', day: null } : { state: 'until', day: show.until };
 }
 
 const countOf = (problems: readonly Problem[]): { errors: number; warnings: number } => {

@@ -11,7 +11,12 @@ export const load: PageServerLoad = async (event) => {
 	const problems = store.problems();
 	const errors = problems.filter(({ severity }) => severity === 'error').length;
 	return {
-		specimens: await specimenHealth(store, contentDir(), event.url.searchParams.get('lang') ?? ''),
+		specimens: await specimenHealth(
+			store,
+			contentDir(),
+			event.url.searchParams.get('lang') ?? '',
+			Date.now(),
+		),
 		errors,
 		warnings: problems.length - errors,
 	};

@@ -15,7 +15,7 @@ export function isOf(filter: HealthFilter, health: SpecimenHealth): boolean {
 		case 'problems':
 			return health.errors + health.warnings > 0;
 		case 'hidden':
-			return health.state !== 'shown';
+			return health.state !== 'shown' && health.state !== 'until';
 		case 'marks':
 			return health.shape === 'unmarked';
 		case 'silent':
