@@ -1,4 +1,4 @@
-import { CERTAINTIES, PARTS, PRESERVATIONS } from '../../content/exhibit';
+import { CERTAINTIES, PARTS, PRESERVATIONS, STATUSES } from '../../content/exhibit';
 import { JAW_PLACES } from '../../domain/quiz/question';
 import { mmPer } from './readNumber';
 import type { MappedColumn } from '../../content/tableImport';
@@ -94,6 +94,9 @@ const FACTS: readonly Column[] = [
 		also: ['rightsholder', 'titulaire des droits', 'titular de los derechos'],
 	},
 	{ key: 'sources', kind: 'list', path: ['sources'], needed: true, also: ['references', 'fuentes'] },
+	{ key: 'status', kind: 'choice', choices: STATUSES, path: ['status'], also: ['statut', 'estado'] },
+	{ key: 'show_from', kind: 'text', path: ['show', 'from'], also: ['montrer du', 'mostrar desde'] },
+	{ key: 'show_until', kind: 'text', path: ['show', 'until'], also: ['montrer au', 'mostrar hasta'] },
 ];
 
 const LABEL_FIELDS = ['title', 'short', 'alt', 'text'] as const;

@@ -87,8 +87,13 @@ function newFacts(facts: readonly FieldEdit[]): string {
 	const declared = facts
 		.filter(({ path, value: one }) => path[0] === 'declared' && one !== null)
 		.map(({ path, value: one }) => `${path[1]}: ${yamlScalar(one as number)}`);
+	const days = facts
+		.filter(({ path, value: one }) => path[0] === 'show' && one !== null)
+		.map(({ path, value: one }) => `${path[1]}: ${yamlScalar(one as string)}`);
 	return [
 		'# yaml-language-server: $schema=../../.schemas/specimen.json',
+		...['status'].flatMap(line),
+		...(days.length > 0 ? [`show: { ${days.join(', ')} }`] : []),
 		...['accession', 'group', 'part', 'preservation', 'bed', 'jaw_place'].flatMap(line),
 		`identified: { by: ${value('identified', 'by')}, certainty: ${value('identified', 'certainty')} }`,
 		'shape:',

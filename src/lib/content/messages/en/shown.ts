@@ -16,12 +16,12 @@ export const SHOWN = {
 	'show-is-over': (d: { until: string }) =>
 		say(
 			`The last day was ${d.until}, so this is not shown any more.`,
-			'Write a later day, or delete the line that begins with show: to have it shown always.',
+			'Write a later day. To have it shown always, delete the line that begins with show:',
 		),
 	'no-room-shown': () =>
 		say(
 			'No room is shown today: visitors find nothing to open.',
-			'Take show: away from one of the rooms, or change its days.',
+			'Change the days of one of the rooms. To have it shown always, delete its show:',
 		),
 	'first-not-there': (d: { found: string; meant?: string }) =>
 		say(

@@ -17,12 +17,12 @@ export const SHOWN: typeof EN = {
 	'show-is-over': (d) =>
 		say(
 			`El último día fue el ${d.until}, así que esto ya no se muestra.`,
-			'Escribe un día posterior, o borra la línea que empieza por show: para que se muestre siempre.',
+			'Escribe un día posterior. Para que se muestre siempre, borra la línea que empieza por show:',
 		),
 	'no-room-shown': () =>
 		say(
 			'Hoy no se muestra ninguna sala: los visitantes no encuentran nada que abrir.',
-			'Quita show: de una de las salas, o cambia sus días.',
+			'Cambia los días de una de las salas. Para que se muestre siempre, borra su show:',
 		),
 	'first-not-there': (d) =>
 		say(

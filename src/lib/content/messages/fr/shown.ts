@@ -17,12 +17,12 @@ export const SHOWN: typeof EN = {
 	'show-is-over': (d) =>
 		say(
 			fr`Le dernier jour était le ${d.until} ; ce n’est donc plus montré.`,
-			fr`Écrivez un jour plus tardif, ou supprimez la ligne qui commence par show: pour que ce soit toujours montré.`,
+			fr`Écrivez un jour plus tardif. Pour que ce soit toujours montré, supprimez la ligne qui commence par show:`,
 		),
 	'no-room-shown': () =>
 		say(
 			fr`Aucune salle n’est montrée aujourd’hui : les visiteurs ne trouvent rien à ouvrir.`,
-			fr`Enlevez show: à l’une des salles, ou changez ses jours.`,
+			fr`Changez les jours d’une des salles. Pour qu’elle soit toujours montrée, supprimez son show:`,
 		),
 	'first-not-there': (d) =>
 		say(
