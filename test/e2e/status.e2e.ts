@@ -79,7 +79,9 @@ test('each screen is as it was set up, and staff see all, restart one, and learn
 	await expect(row('wall-test').locator('[data-note="unknown"]')).toHaveCount(0);
 	await expect(row('wall-test')).toContainText('Wall of the test');
 
-	// the table's page stands still from here on
+	// the table's page stands still from here on; its watcher is at work by now
+	await expect.poll(() => table.workers().length).toBeGreaterThan(0);
+	await Promise.all(table.workers().map((worker) => worker.evaluate(() => true)));
 	const stands = table.evaluate(() => {
 		const end = performance.now() + 18_500;
 		while (performance.now() < end);

@@ -11,6 +11,8 @@ const QUIET_BEFORE_RESTART_ms = 15_000;
 const LONGEST_WAIT_ms = 60_000;
 const RETRY_RELOAD_ms = 60_000;
 const TICK_ms = 1_000;
+/** A gap between two ticks that no busy moment makes. */
+const STOOD_STILL_ms = 8_000;
 const LONGEST_ERROR = 200;
 
 type Figures = Omit<
@@ -51,6 +53,7 @@ export class Caretaker {
 	#tools: CareTools;
 	#touched_ms: number | null = null;
 	#nextBeat_ms = 0;
+	#lastTick_ms = 0;
 	#hidden = false;
 	#ordered_ms: number | null = null;
 	#reloading = false;
@@ -65,6 +68,7 @@ export class Caretaker {
 	/** Begins to care; returns what ends it. */
 	watch(): () => void {
 		this.#nextBeat_ms = this.#tools.now();
+		this.#lastTick_ms = this.#tools.now();
 		this.#tick();
 		const stop = this.#tools.every(TICK_ms, () => this.#tick());
 		return () => {
@@ -113,7 +117,10 @@ export class Caretaker {
 		// a page that was loaded at night and never touched need not wait until its idle time has passed
 		const nobody = idle === 'resting' || (this.#touched_ms === null && this.#tools.atStart());
 		this.dark = this.plan === 'dark' && nobody && this.#sinceTouch_ms >= staysLit_min * 60_000;
-		if (now >= this.#nextBeat_ms) this.#beat(false);
+		// back from standing still, or from sleep: whoever was told so hears at once that it is over
+		const stood = now - this.#lastTick_ms > STOOD_STILL_ms;
+		this.#lastTick_ms = now;
+		if (stood || now >= this.#nextBeat_ms) this.#beat(false);
 
 		const ordered =
 			this.#ordered_ms !== null &&

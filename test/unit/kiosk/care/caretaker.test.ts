@@ -73,6 +73,12 @@ function screen(clock: string, over: { here?: Partial<ScreenHere>; serverAway?: 
 			await Promise.resolve();
 			await Promise.resolve();
 		},
+		/** the page stands still for so long, then goes on */
+		stand(seconds: number) {
+			now_ms += seconds * 1000;
+			wall_ms += seconds * 1000;
+			tick();
+		},
 		setClock: (to: string) => void (wall_ms = new Date(to).getTime()),
 	};
 }
@@ -92,6 +98,18 @@ describe('Caretaker', () => {
 		end();
 		await pass(120);
 		expect(beats).toHaveLength(6);
+	});
+
+	it('says at once that it is back when it has stood still', async () => {
+		const { beats, pass, stand } = screen('2026-03-10T12:00:00');
+		await pass(3);
+		expect(beats).toHaveLength(1);
+		stand(18);
+		expect(beats).toHaveLength(2);
+		await pass(25);
+		expect(beats).toHaveLength(2);
+		stand(3);
+		expect(beats).toHaveLength(2);
 	});
 
 	it('tells how often the page failed, and keeps what an address held to itself', async () => {
