@@ -24,5 +24,7 @@ export function securePage(headers: Headers, css: string, inDesk = false): void 
 	headers.set('referrer-policy', 'no-referrer');
 	headers.set('permissions-policy', 'camera=(), microphone=(), geolocation=(), usb=(), serial=()');
 	headers.set('cross-origin-opener-policy', 'same-origin');
-	headers.set('cross-origin-resource-policy', 'same-origin');
+	// what other sites may show says so itself
+	if (!headers.has('cross-origin-resource-policy'))
+		headers.set('cross-origin-resource-policy', 'same-origin');
 }

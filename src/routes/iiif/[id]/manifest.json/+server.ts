@@ -1,13 +1,13 @@
 import sharp from 'sharp';
 import { dataDir, getStore } from '$lib/server/getStore';
 import { manifest, PRESENTATION_3 } from '$lib/server/iiif/manifest';
+import { openToWeb } from '$lib/server/iiif/openToWeb';
 import { shapeFiles } from '$lib/server/shapeFiles';
 import type { RequestHandler } from './$types';
 
-/** Any viewer on the web may read it (IIIF Presentation 3.0, 6.3 "Responses": media type and CORS). */
+/** Any viewer on the web may read it (IIIF Presentation 3.0, 6.3 "Responses": media type; CORS in openToWeb). */
 const HEADERS = {
 	'content-type': `application/ld+json;profile="${PRESENTATION_3}"`,
-	'access-control-allow-origin': '*',
 	'cache-control': 'no-cache',
 };
 
@@ -24,7 +24,10 @@ export const GET: RequestHandler = async ({ params }) => {
 		.catch(() => ({ width: undefined, height: undefined }));
 	if (!width || !height) return none('There is no picture of this tooth.');
 	const made = manifest(exhibit, specimen, exhibit.publicAddress, { width_px: width, height_px: height });
-	return new Response(JSON.stringify(made, null, '\t'), { headers: HEADERS });
+	return openToWeb(
+		new Response(JSON.stringify(made, null, '\t'), { headers: HEADERS }),
+		exhibit.publicAddress,
+	);
 };
 
 const none = (error: string): Response => Response.json({ error }, { status: 404 });
