@@ -2,8 +2,9 @@ import { checkFields } from './checkFields';
 import type { GroupText, LabelText } from './exhibit';
 import { placeOf } from './explainIssue';
 import type { TextOf } from './fileKind';
-import { finding, type Finding } from './finding';
+import { finding, type Finding, type Place } from './finding';
 import { exampleFor } from './messages';
+import { numberWithUnit } from './prose/numberWithUnit';
 import { countWords, proseFindings } from './proseFindings';
 import { readMarkdownFile } from './readMarkdownFile';
 import type { Places } from './readYaml';
@@ -14,6 +15,8 @@ export interface CompiledText {
 	/** absent when the file has errors */
 	label?: LabelText;
 	name?: GroupText;
+	/** the first quantity that the text claims */
+	number?: { found: string; place: Place };
 	places: Places;
 }
 
@@ -31,6 +34,11 @@ export function compileText(
 	const findings = [...file.findings];
 	const prose = of === 'bed' ? [] : proseFindings(body, file.bodyLine, language);
 	const compiled: CompiledText = { places: top.places };
+	const number = numberWithUnit(body);
+	if (number) {
+		const { found, line, column } = number;
+		compiled.number = { found, place: { line: file.bodyLine + line + 1, column } };
+	}
 	// undefined = the short lines cannot be read; null = there are none
 	if (top.value !== undefined) {
 		const raw = top.value ?? {};

@@ -39,6 +39,11 @@ export function crossCheckItems(files: ContentFiles, languages: readonly Languag
 			const text = textsOf(files, languages, 'group', kind.id, (t) => t.name);
 			const sources = keepSources(files, items, path, compiled?.group?.sources ?? []);
 			const from = compiled?.group?.lengthSource;
+			if (compiled?.group)
+				numbersHaveSources(files, languages, 'group', kind.id, [
+					...compiled.group.sources,
+					...(from ? [from] : []),
+				]);
 			const lengthSource = keepSources(files, items, path, from ? [from] : []);
 			const facts = compiled?.group?.facts;
 			if (facts && text && sources && lengthSource) {
@@ -122,6 +127,24 @@ export function keepSources(
 		all = false;
 	}
 	return all ? kept : null;
+}
+
+/** Quantities in texts about something that names no source. */
+export function numbersHaveSources(
+	files: ContentFiles,
+	languages: readonly Language[],
+	of: TextOf,
+	id: string,
+	sources: readonly unknown[],
+): void {
+	if (sources.length > 0) return;
+	for (const { code } of languages) {
+		const path = textPath(of, id, code);
+		const number = files.byPath.get(path)?.compiled?.text?.number;
+		if (!number) continue;
+		const data = { found: number.found, file: factsPath(of, id) };
+		report(files, path, 'number-without-source', number.place, '', data);
+	}
 }
 
 /** Kinds of files that belong to an item whose facts stand in another file. */

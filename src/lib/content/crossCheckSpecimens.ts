@@ -1,6 +1,6 @@
 import type { Reference } from './compileSpecimen';
 import { report, type ContentFiles } from './contentFiles';
-import { keepSources, textsOf, type Items } from './crossCheckItems';
+import { keepSources, numbersHaveSources, textsOf, type Items } from './crossCheckItems';
 import type { Language } from './crossCheckWords';
 import type { SpecimenDraft } from './draft';
 import type { LabelText } from './exhibit';
@@ -34,6 +34,7 @@ export function crossCheckSpecimens(
 			scanIsThere(files, path, kind.id, own.scan, scans.get(kind.id) ?? new Map(), at),
 			ownAccession(files, path, accessions, own.accession, at),
 		].every(Boolean);
+		numbersHaveSources(files, languages, 'specimen', kind.id, own.sources);
 		const sources = keepSources(files, items, path, own.sources);
 		if (!whole || !sources || !own.facts || !labels) continue;
 

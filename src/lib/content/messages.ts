@@ -44,6 +44,7 @@ export const WARNINGS: ReadonlySet<MessageId> = new Set<MessageId>([
 	'hard-to-read',
 	'too-certain',
 	'number-not-marked',
+	'number-without-source',
 	'picture-left-out',
 	'code-shown-as-text',
 	'text-not-shown',

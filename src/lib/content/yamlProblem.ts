@@ -34,6 +34,9 @@ export function yamlProblem(
 		return finding('line-not-understood', at, '', { line: lineText });
 	};
 
+	const odd = oddSpace(text, at.line, from);
+	if (odd) return finding('odd-space', { line: at.line - (odd.above ? 1 : 0), column: odd.column }, '', null);
+
 	switch (error.code as string) {
 		case 'TAB_AS_INDENT':
 			return finding('tab-indent', at, '', null);
@@ -99,6 +102,21 @@ export function yamlProblem(
 		default:
 			return plain();
 	}
+}
+
+/** A space that is none to YAML, where a line or the one above it begins, or behind the colon; null if there is none. */
+function oddSpace(text: string, line: number, from: number): { above: boolean; column: number } | null {
+	const end = text.indexOf('\n', from);
+	const own = text.slice(from, end < 0 ? undefined : end);
+	const before = from < 2 ? '' : text.slice(text.lastIndexOf('\n', from - 2) + 1, from - 1);
+	for (const [above, words] of [
+		[false, own],
+		[line > 1, before],
+	] as const) {
+		const odd = /^([ \t]*|\s*(?:- )?[\w-]+:)[\u00A0\u2007\u202F\u200B\u3000]/.exec(words);
+		if (odd) return { above, column: odd[0].length };
+	}
+	return null;
 }
 
 const quotedLine = (key: string, value: string) => `${key}: "${value.replace(/"/g, "'")}"`;

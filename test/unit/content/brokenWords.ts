@@ -1,4 +1,4 @@
-import { S1, L1, F1, type BrokenCase } from './brokenContent';
+import { S1, S2, L1, F1, type BrokenCase } from './brokenContent';
 import { edited, VALID_CONTENT } from './validContent';
 
 /** Words for visitors. */
@@ -383,6 +383,28 @@ export const brokenWords: BrokenCase[] = [
 				path: 'bed',
 				message: 'There is no bed "lower": beds/lower.yaml does not exist.',
 				remedy: 'Write the id of a file in beds/, or make that file.',
+			},
+		],
+	},
+	{
+		name: 'a number that nobody is named for',
+		overlay: {
+			...edited(S2, 'sources: [skerrow-model]', 'sources: []'),
+			...edited(
+				'specimens/skm-0002/label.en.md',
+				'The root is whole.',
+				'The root is whole.\n\nIt fed for 40 days.',
+			),
+		},
+		shows: ['skm-0001', 'skm-0002'],
+		problems: [
+			{
+				at: 'specimens/skm-0002/label.en.md:8:12',
+				id: 'number-without-source',
+				severity: 'warning',
+				path: '',
+				message: 'The text says "40 days", but specimens/skm-0002/specimen.yaml names no source for it.',
+				remedy: 'Name who says so, for example sources: [leidy-1865], or leave the number out.',
 			},
 		],
 	},

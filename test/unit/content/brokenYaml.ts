@@ -376,4 +376,38 @@ export const brokenYaml: BrokenCase[] = [
 			},
 		],
 	},
+	{
+		name: 'a no-break space behind a colon',
+		overlay: edited(S1, 'accession: SKM', 'accession:\u00A0SKM'),
+		shows: ['skm-0002'],
+		problems: [
+			{
+				at: `${S1}:1:11`,
+				id: 'odd-space',
+				severity: 'error',
+				path: '',
+				message:
+					'This line holds a no-break space: it looks like a space, but is none to the program that reads the file.',
+				remedy:
+					'Delete the space there and type it again; text copied from a web page or a word processor brings such spaces.',
+			},
+		],
+	},
+	{
+		name: 'no-break spaces in front of a line',
+		overlay: edited(S1, '    crown_height_mm: 38.1', '  \u00A0\u00A0crown_height_mm: 38.1'),
+		shows: ['skm-0002'],
+		problems: [
+			{
+				at: `${S1}:10:3`,
+				id: 'odd-space',
+				severity: 'error',
+				path: '',
+				message:
+					'This line holds a no-break space: it looks like a space, but is none to the program that reads the file.',
+				remedy:
+					'Delete the space there and type it again; text copied from a web page or a word processor brings such spaces.',
+			},
+		],
+	},
 ];

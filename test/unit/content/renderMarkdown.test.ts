@@ -31,6 +31,20 @@ const ATTACKS = [
 	'<!-- --!><script>alert(1)</script> -->',
 	'<![CDATA[<script>alert(1)</script>]]>',
 	'**<scr**ipt>alert(1)</script>',
+	'![x](https://example.org/pixel.png)',
+	'![x](//example.org/pixel.png "title")',
+	'![x][p]\n\n[p]: https://example.org/pixel.png',
+	'<picture><source srcset="https://example.org/a.png"><img src="b.png"></picture>',
+	'<video poster="https://example.org/a.png" autoplay></video>',
+	'<link rel="stylesheet" href="https://example.org/a.css">',
+	'<meta http-equiv="refresh" content="0;url=https://example.org">',
+	'<base href="https://example.org/">',
+	'<math><mtext><a xlink:href="javascript:alert(1)">x</a></mtext></math>',
+	'[tap](\u0001javascript:alert(1))',
+	'[tap](java\tscript:alert(1))',
+	'[tap](file:///etc/passwd)',
+	'<data:text/html,<script>alert(1)</script>>',
+	'\u202Etxt.exe',
 ];
 
 describe('renderMarkdown', () => {
@@ -82,6 +96,34 @@ describe('renderMarkdown', () => {
 			html: '<p>Teeth &lt; 5 mm &amp; &gt; 2 mm</p>',
 			plain: 'Teeth < 5 mm & > 2 mm',
 		});
+	});
+
+	it('names no address of a picture, from here or from outside', () => {
+		for (const text of [
+			'A ![x](https://example.org/p.png) tooth.',
+			'A ![x][p] tooth.\n\n[p]: https://example.org/p.png',
+		])
+			expect(renderMarkdown(text).html).not.toMatch(/example\.org|<img|src/);
+	});
+
+	it.each([
+		['stars', '*'.repeat(50_000)],
+		['open emphasis', '*a **b '.repeat(5_000)],
+		['nested quotes', `${'>'.repeat(5_000)} x`],
+		['nested lists', Array.from({ length: 400 }, (_, i) => `${'  '.repeat(i)}- x`).join('\n')],
+		['open brackets', '['.repeat(20_000)],
+		['brackets and links', '[a](b'.repeat(5_000)],
+		['back quotes', '`'.repeat(20_000)],
+		['one long line', 'tooth '.repeat(100_000)],
+		['open pictures', '![a]('.repeat(5_000)],
+	])('takes its time for no bomb: %s', (_name, bomb) => {
+		const start = performance.now();
+		expect(renderMarkdown(bomb).html).toMatch(/^[^]*$/);
+		expect(renderMarkdown(bomb).html).not.toMatch(
+			/<(?!\/?(?:p|em|strong|ul|ol|li|h3|h4|blockquote)>|br \/>)/,
+		);
+		// a few milliseconds each; a minute would be an attack
+		expect(performance.now() - start).toBeLessThan(10_000);
 	});
 
 	it('is harmless whatever is put together (seed 20261125)', () => {

@@ -225,9 +225,9 @@ describe.each([
 				...[...message.matchAll(/(?<!\w)"([^"]+)"(?!\w)/g)]
 					.map((match) => match[1])
 					.filter((one) => /_|\d/.test(one)),
-				...[...remedy.matchAll(/\b([a-z_0-9]+): [\w.-]*\w/g)]
-					.filter((match) => Object.hasOwn(EXAMPLES, match[1]) && !/: (either|with|and|a|the)$/.test(match[0]))
-					.map((match) => match[0]),
+				...[...remedy.matchAll(/(?:Write|example|mean) ([a-z_0-9]+: (?!in )[\w.-]*\w)/g)].map(
+					(match) => match[1],
+				),
 			];
 			const both = `${words.message} ${words.remedy}`;
 			for (const name of named) {

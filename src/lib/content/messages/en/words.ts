@@ -47,6 +47,11 @@ export const WORDS = {
 			`"${d.word}" leaves no doubt; from an old tooth few things are known so surely.`,
 			`If others may see it differently, write ${{ fr: '"laisse penser" or "peut-être"', es: '"sugiere" or "quizá"' }[d.language] ?? '"suggests" or "may"'}. If not, leave it as it is.`,
 		),
+	'number-without-source': (d: { found: string; file: string }) =>
+		say(
+			`The text says "${short(d.found)}", but ${d.file} names no source for it.`,
+			`Name who says so, for example ${exampleFor('sources')}, or leave the number out.`,
+		),
 	'picture-left-out': () =>
 		say(
 			'Pictures in the text are not shown: the tooth itself is the picture.',

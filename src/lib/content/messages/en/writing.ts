@@ -4,6 +4,11 @@ import { quoted, say, short } from '../parts';
 export const WRITING = {
 	'tab-indent': () =>
 		say('This line begins with a tab. Lines are set in with spaces here.', 'Put two spaces for each tab.'),
+	'odd-space': () =>
+		say(
+			'This line holds a no-break space: it looks like a space, but is none to the program that reads the file.',
+			'Delete the space there and type it again; text copied from a web page or a word processor brings such spaces.',
+		),
 	'bad-indent': () =>
 		say(
 			'This line, or the one above it, does not begin in the same column as the lines that it belongs with.',

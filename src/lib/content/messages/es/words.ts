@@ -48,6 +48,11 @@ export const WORDS: typeof EN = {
 			`«${d.word}» no deja dudas; de un diente antiguo se saben pocas cosas con tanta seguridad.`,
 			`Si otras personas pueden verlo de otro modo, escribe ${{ fr: '«laisse penser» o «peut-être»', es: '«sugiere» o «quizá»' }[d.language] ?? '«suggests» o «may»'}. Si no, déjalo como está.`,
 		),
+	'number-without-source': (d) =>
+		say(
+			`El texto dice «${short(d.found)}», pero ${d.file} no nombra ninguna fuente para ello.`,
+			`Nombra quién lo dice, por ejemplo ${exampleFor('sources')}, o quita el número.`,
+		),
 	'picture-left-out': () =>
 		say(
 			'Las imágenes del texto no se muestran: la imagen es el propio diente.',

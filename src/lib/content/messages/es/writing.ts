@@ -9,6 +9,11 @@ export const WRITING: typeof EN = {
 			'Esta línea empieza con un tabulador. Aquí las líneas se sangran con espacios.',
 			'Pon dos espacios en lugar de cada tabulador.',
 		),
+	'odd-space': () =>
+		say(
+			'Esta línea tiene un espacio de no separación: parece un espacio, pero no lo es para el programa que lee el archivo.',
+			'Borra ese espacio y escríbelo de nuevo; un texto copiado de una página web o de un procesador de textos trae espacios así.',
+		),
 	'bad-indent': () =>
 		say(
 			'Esta línea, o la de encima, no empieza en la misma columna que las líneas con las que va.',

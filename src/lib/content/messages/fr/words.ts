@@ -48,6 +48,11 @@ export const WORDS: typeof EN = {
 			fr`« ${d.word} » ne laisse aucun doute ; une dent ancienne apprend peu de choses avec tant de certitude.`,
 			fr`Si d’autres peuvent en juger autrement, écrivez ${{ fr: fr`« laisse penser » ou « peut-être »`, es: fr`« sugiere » ou « quizá »` }[d.language] ?? fr`« suggests » ou « may »`}. Sinon, laissez-le tel quel.`,
 		),
+	'number-without-source': (d) =>
+		say(
+			fr`Le texte dit « ${short(d.found)} », mais ${d.file} ne nomme pas de source pour cela.`,
+			fr`Nommez qui le dit, par exemple ${exampleFor('sources')}, ou retirez le nombre.`,
+		),
 	'picture-left-out': () =>
 		say(
 			fr`Les images dans le texte ne sont pas montrées : l’image, c’est la dent elle-même.`,

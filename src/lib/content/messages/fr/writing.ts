@@ -9,6 +9,11 @@ export const WRITING: typeof EN = {
 			fr`Cette ligne commence par une tabulation. Ici, les lignes se décalent avec des espaces.`,
 			fr`Mettez deux espaces à la place de chaque tabulation.`,
 		),
+	'odd-space': () =>
+		say(
+			fr`Cette ligne contient une espace insécable : elle ressemble à une espace, mais n’en est pas une pour le programme qui lit le fichier.`,
+			fr`Supprimez cette espace et tapez-la de nouveau ; un texte copié d’une page web ou d’un traitement de texte en apporte.`,
+		),
 	'bad-indent': () =>
 		say(
 			fr`Cette ligne, ou celle du dessus, ne commence pas dans la même colonne que les lignes avec lesquelles elle va.`,
