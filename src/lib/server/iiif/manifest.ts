@@ -34,8 +34,11 @@ export function manifest(
 				return words ? [[code, [words]]] : [];
 			}),
 		);
-	const ui = (key: string): LanguageMap =>
-		inAll((code) => exhibit.ui[code]?.[key] ?? exhibit.ui[first]?.[key]);
+	const ui = (key: string): LanguageMap => {
+		const found = inAll((code) => exhibit.ui[code]?.[key] ?? exhibit.ui[first]?.[key]);
+		// a word that no language has shows as its key, as on the screen: a map may not be empty
+		return Object.keys(found).length > 0 ? found : { none: [key] };
+	};
 	const same = (words: string): LanguageMap => ({ none: [words] });
 	const group = exhibit.groups.find(({ id }) => id === specimen.group);
 	const bed = exhibit.beds.find(({ id }) => id === specimen.bed);

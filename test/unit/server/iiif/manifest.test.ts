@@ -147,6 +147,12 @@ describe('manifest', () => {
 		expect(faults(made({ shape: { kind: 'scan', file: 'a.stl', units: 'mm' } }))).toEqual([]);
 	});
 
+	it('keeps them where the words of its own are missing in ui/', () => {
+		const { exhibit: of, specimen: tooth } = trilingual();
+		const bare = manifest({ ...of, ui: { en: {} } }, tooth, ADDRESS, PICTURE);
+		expect(faults(JSON.parse(JSON.stringify(bare)) as Json)).toEqual([]);
+	});
+
 	it('is checked by rules that can break', () => {
 		const good = made();
 		const broken: [string, Json][] = [
