@@ -7,6 +7,8 @@ import { ROOT } from '../../src/scripts/setup.mjs';
 export interface Served {
 	url: string;
 	dataDir: string;
+	/** of the process */
+	pid: number;
 	/** from spawn to the first answer with an exhibit, ms */
 	started_ms: number;
 	stop(): Promise<void>;
@@ -45,6 +47,7 @@ export async function serve(options: {
 	return {
 		url,
 		dataDir,
+		pid: child.pid!,
 		started_ms: performance.now() - started,
 		async stop() {
 			const ended = new Promise((resolve) => child.once('exit', resolve));
