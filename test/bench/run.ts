@@ -5,6 +5,7 @@ import { gzipSync } from 'node:zlib';
 import { chromium, type Browser, type Page } from '@playwright/test';
 import { ROOT } from '../../src/scripts/setup.mjs';
 import { benchFeeding } from './feeding';
+import { benchLoad } from './load';
 import { NAIVE_PAGE } from './naivePage';
 import { benchScan } from './scan';
 import { scrubJaw } from './scrubJaw';
@@ -363,6 +364,7 @@ async function main() {
 		await served.stop();
 		if (asked('start')) await benchStart(dataDir);
 		if (asked('edit')) await benchEdit(browser);
+		if (asked('load')) rows.push(...(await benchLoad()));
 		if (asked('scan')) rows.push(...(await benchScan()));
 	} finally {
 		await browser.close();

@@ -12,7 +12,17 @@ import {
 import { tmpdir, uptime } from 'node:os';
 import path from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
+import { screenNote } from '../../../src/lib/server/screens/screenFiles';
+import type { ScreenReport } from '../../../src/lib/server/screens/screenRegistry';
 
+/** as the server writes it */
+const HUNG = {
+	name: 'wall',
+	key: 'wall',
+	health: 'hung',
+	age_s: 20,
+	beat: { page: '0123456789abcdef', uptime_s: 900 },
+} as ScreenReport;
 const DEPLOY = path.resolve(import.meta.dirname, '../../../src/deploy');
 const read = (name: string) => readFileSync(path.join(DEPLOY, name), 'utf8');
 
@@ -180,6 +190,8 @@ describe('watch-screens.sh', () => {
 		return calls().join(' ').includes('restart');
 	}
 	it('starts the browser of a silent screen again', () => expect(watch(10)).toBe(true));
+	it('starts the browser of a page that hangs again, however fresh the note', () =>
+		expect(watch(0, { note: JSON.stringify(screenNote(HUNG, Date.now())) })).toBe(true));
 	it('leaves a screen that beats', () => expect(watch(1)).toBe(false));
 	it('starts the browser of a screen anew that the server calls hung', () =>
 		expect(watch(1, { note: '{"name":"wall","health":"hung","restart_browser":true}' })).toBe(true));
