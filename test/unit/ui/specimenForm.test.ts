@@ -49,6 +49,10 @@ describe('SpecimenForm', () => {
 			files: [{ base: 'Changed outside' }],
 			edits: { labels: { en: { short: 'typed' } } },
 		});
+		// the very field in which somebody types: that is for the save to tell
+		expect(form.overtaken({ ...fields('Other') })).toBe(false);
+		form.labels.en.title = 'Typed too';
+		expect(form.overtaken(fields('Other'))).toBe(true);
 		form.load(fields('Saved'), false);
 		expect(form.changed).toBe(false);
 		form.labels.en.short = 'again';

@@ -58,6 +58,26 @@ export class SpecimenForm {
 		return { lang, files: this.#from.files, edits: $state.snapshot(this.edits) as SpecimenEdits };
 	}
 
+	/** Whether somebody else has changed a field in which something is typed: then the save must tell of it. */
+	overtaken(now: SpecimenFields): boolean {
+		const { facts = {}, labels = {} } = this.edits;
+		const before = this.#from;
+		const moved = (then: unknown, since: unknown) => JSON.stringify(then) !== JSON.stringify(since);
+		return (
+			Object.keys(facts).some((key) =>
+				moved(before.facts?.[key as keyof FactFields], now.facts?.[key as keyof FactFields]),
+			) ||
+			Object.entries(labels).some(([lang, { features = {}, ...words }]) => {
+				const [then, since] = [before.labels[lang], now.labels[lang]];
+				return (
+					Object.keys(words).some((key) =>
+						moved(then?.[key as keyof LabelFields], since?.[key as keyof LabelFields]),
+					) || Object.keys(features).some((id) => moved(then?.features[id], since?.features[id]))
+				);
+			})
+		);
+	}
+
 	/** The files say something else now. What was typed stays, unless it is `saved` or to be dropped. */
 	load(from: SpecimenFields, keepTyped: boolean): void {
 		const edits = keepTyped ? ($state.snapshot(this.edits) as SpecimenEdits) : {};
