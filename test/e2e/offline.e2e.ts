@@ -282,7 +282,7 @@ test('a newer program comes when nobody is here, once', async ({ page }) => {
 	await page.clock.install();
 	const { exhibit } = (await (await page.request.get('/healthz')).json()) as { exhibit: string };
 	const news = { hash: exhibit, code: 'another', shapes: [] };
-	await page.route('**/live', (route) =>
+	await page.route(/\/live(\?|$)/, (route) =>
 		route.fulfill({
 			contentType: 'text/event-stream',
 			body: `retry: 9000000\n\nevent: exhibit\ndata: ${JSON.stringify(news)}\n\n`,
