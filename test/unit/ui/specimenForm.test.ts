@@ -53,6 +53,8 @@ describe('SpecimenForm', () => {
 		expect(form.overtaken({ ...fields('Other') })).toBe(false);
 		form.labels.en.title = 'Typed too';
 		expect(form.overtaken(fields('Other'))).toBe(true);
+		// what was typed has been saved
+		expect(form.overtaken(fields('Typed too'))).toBe(false);
 		form.load(fields('Saved'), false);
 		expect(form.changed).toBe(false);
 		form.labels.en.short = 'again';

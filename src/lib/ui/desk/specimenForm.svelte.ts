@@ -58,22 +58,15 @@ export class SpecimenForm {
 		return { lang, files: this.#from.files, edits: $state.snapshot(this.edits) as SpecimenEdits };
 	}
 
-	/** Whether somebody else has changed a field in which something is typed: then the save must tell of it. */
+	/** Whether somebody else has changed a field in which something else is typed: then the save must tell of it. */
 	overtaken(now: SpecimenFields): boolean {
 		const { facts = {}, labels = {} } = this.edits;
 		const before = this.#from;
-		const moved = (then: unknown, since: unknown) => JSON.stringify(then) !== JSON.stringify(since);
 		return (
-			Object.keys(facts).some((key) =>
-				moved(before.facts?.[key as keyof FactFields], now.facts?.[key as keyof FactFields]),
-			) ||
+			anyOvertaken(facts, before.facts, now.facts) ||
 			Object.entries(labels).some(([lang, { features = {}, ...words }]) => {
 				const [then, since] = [before.labels[lang], now.labels[lang]];
-				return (
-					Object.keys(words).some((key) =>
-						moved(then?.[key as keyof LabelFields], since?.[key as keyof LabelFields]),
-					) || Object.keys(features).some((id) => moved(then?.features[id], since?.features[id]))
-				);
+				return anyOvertaken(words, then, since) || anyOvertaken(features, then?.features, since?.features);
 			})
 		);
 	}
@@ -110,4 +103,12 @@ function differing<T extends object>(now: T, before: T): Partial<T> {
 			([key, value]) => JSON.stringify(value) !== JSON.stringify(before[key as keyof T] ?? ''),
 		),
 	) as Partial<T>;
+}
+
+/** Whether a value has changed to something other than what is typed. */
+function anyOvertaken<T extends object>(typed: Partial<T>, then?: T | null, since?: T | null): boolean {
+	return Object.entries(typed).some(([key, value]) => {
+		const [old, now] = [then, since].map((held) => JSON.stringify(held?.[key as keyof T]));
+		return old !== now && now !== JSON.stringify(value);
+	});
 }
