@@ -2,6 +2,7 @@ import { dev } from '$app/environment';
 import { randomBytes } from 'node:crypto';
 import { redirect, type Handle, type HandleServerError, type ServerInit } from '@sveltejs/kit';
 import { ROOMS, type RoomId } from './lib/content/exhibit';
+import { MOST_SCAN_BYTES } from './lib/content/scanUpload';
 import { shownOn } from './lib/content/screens/shownOn';
 import { textDirection } from './lib/content/textDirection';
 import { askedLanguage } from './lib/server/askedLanguage';
@@ -44,7 +45,12 @@ export const init: ServerInit = async () => {
 };
 
 /** What changes something is small and rare: a class answers every few seconds, and fifty screens may do so at once. */
-const gate = postGate({ most: 3000, window_ms: 60_000, mostBytes: 256_000 });
+const gate = postGate({
+	most: 3000,
+	window_ms: 60_000,
+	mostBytes: 256_000,
+	larger: { '/desk/new/scan': MOST_SCAN_BYTES },
+});
 
 /** As the layout sets them once it has come to life. */
 const reachProperties = ({ top, bottom }: { top: number; bottom: number }): string =>
@@ -57,7 +63,7 @@ function closedHere(path: string, rooms: readonly RoomId[], shown: readonly Room
 }
 
 export const handle: Handle = async ({ event, resolve }) => {
-	const refused = gate(event.request);
+	const refused = gate(event.request, event.url.pathname);
 	if (refused) return refused;
 	const exhibit = getStore().current();
 	event.locals.screen = screenAsked(event);

@@ -11,6 +11,8 @@ process.env.PORT ??= '4173';
 process.env.HOST ??= '127.0.0.1';
 process.env.CONTENT_DIR = path.resolve(process.env.CONTENT_DIR ?? path.join(ROOT, 'content'));
 process.env.DATA_DIR = path.resolve(process.env.DATA_DIR ?? path.join(ROOT, 'data'));
+// as large as the largest scan that staff send in (content/scanUpload.ts); hooks.server.ts holds everything else to far less
+process.env.BODY_SIZE_LIMIT ??= '300000000';
 
 const { PORT, HOST, CONTENT_DIR } = process.env;
 if (!/^\d{1,5}$/.test(PORT) || Number(PORT) > 65535 || Number(PORT) === 0)

@@ -31,4 +31,18 @@ describe('postGate', () => {
 		expect(gate(asked('POST', 101))?.status).toBe(413);
 		expect(gate(asked('POST', 100))).toBeNull();
 	});
+
+	it('lets more come to one path only, and nothing that does not say its size', () => {
+		const gate = postGate(
+			{ most: 9, window_ms: 1000, mostBytes: 100, larger: { '/desk/new/scan': 5000 } },
+			() => 0,
+		);
+		expect(gate(asked('POST', 5000), '/desk/new/scan')).toBeNull();
+		expect(gate(asked('POST', 5001), '/desk/new/scan')?.status).toBe(413);
+		for (const path of ['/desk/save', '/desk/new/scan/', '/quiz/counts', 'constructor'])
+			expect(gate(asked('POST', 101), path)?.status, path).toBe(413);
+		const chunked = { method: 'POST', headers: new Headers({ 'transfer-encoding': 'chunked' }) };
+		expect(gate(chunked, '/desk/new/scan')?.status).toBe(411);
+		expect(gate(chunked, '/quiz/counts')?.status).toBe(411);
+	});
 });

@@ -32,7 +32,7 @@ export function createWorkerPool(size: number = Math.max(1, availableParallelism
 	let closed = false;
 
 	function start(): Thread {
-		const thread: Thread = { worker: startWorker(), busy: null, report: undefined, idle: null };
+		const thread: Thread = { worker: startShapeWorker(), busy: null, report: undefined, idle: null };
 		threads.add(thread);
 		const fell = (message: string): void => {
 			if (!threads.delete(thread)) return;
@@ -102,7 +102,7 @@ export function createWorkerPool(size: number = Math.max(1, availableParallelism
  * From a build the thread runs the built file. From the sources (development and tests) Node cannot
  * read TypeScript by itself, so the thread first loads the development tool that can.
  */
-function startWorker(): Worker {
+export function startShapeWorker(): Worker {
 	const options = { workerData: { mark: SHAPE_WORKER }, execArgv: [], stdout: false, stderr: false };
 	if (!shapeWorkerUrl.endsWith('.ts')) return new Worker(new URL(shapeWorkerUrl), options);
 	const loader = createRequire(shapeWorkerUrl)

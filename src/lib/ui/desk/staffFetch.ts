@@ -29,6 +29,13 @@ export async function staffFetch(url: string, init: RequestInit = {}): Promise<R
 	return second;
 }
 
+/** The form token of the session, for what cannot be sent by `staffFetch`; asked for `anew` after a refusal. null without one. */
+export async function formTokenNow(anew = false): Promise<string | null> {
+	if (anew) token = null;
+	token ??= (await sessionNews())?.token ?? null;
+	return token;
+}
+
 function send(url: string, init: RequestInit): Promise<Response> {
 	const headers = new Headers(init.headers);
 	headers.set('x-staff-token', token ?? '');
