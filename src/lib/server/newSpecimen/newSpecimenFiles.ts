@@ -77,10 +77,7 @@ function newFacts(asked: NewSpecimen, template: string, from: NewShapeFrom): str
 			`    file: ${scanName(from.format)}`,
 			noted(text, 'units', `    units: ${shape.units}`, 'um, mm, cm, m or in'),
 		]);
-		text =
-			declared === null
-				? text.replace(/^# What the card [^\n]*\n(?=declared:)/m, '')
-				: text;
+		text = declared === null ? text.replace(/^# What the card [^\n]*\n(?=declared:)/m, '') : text;
 		text = block(text, 'declared', declared === null ? null : [`  crown_height_mm: ${declared}`]);
 		if (declared !== null && !/^declared:/m.test(text)) fields['declared.crown_height_mm'] = declared;
 	} else if (from.kind === 'model' && shape.kind === 'model') {
@@ -116,10 +113,7 @@ function modelLines(template: string, model: Readonly<Record<string, unknown>>):
 	return Object.entries(model).flatMap(([key, value]) => {
 		const isList = Array.isArray(value) && value.length > 0 && value.every(isMap);
 		if (!isList) return [noted(template, key, `    ${yamlKey(key)}: ${flow(value)}`)];
-		return [
-			noted(template, key, `    ${yamlKey(key)}:`),
-			...value.map((entry) => `      - ${flow(entry)}`),
-		];
+		return [noted(template, key, `    ${yamlKey(key)}:`), ...value.map((entry) => `      - ${flow(entry)}`)];
 	});
 }
 

@@ -8,7 +8,7 @@ const MOST_SIGNS = 80;
 /** Takes in the scan that a request carries, and words what is the matter with it. */
 export async function answerUpload(
 	uploads: Pick<ScanUploads, 'receive'>,
-	{ headers, body }: Pick<Request, 'headers' | 'body'>,
+	{ headers, body }: { headers: Pick<Headers, 'get'>; body: ReadableStream<Uint8Array> | null },
 	name: string,
 	lang: string,
 ): Promise<UploadAnswer> {

@@ -69,60 +69,66 @@ async function place(withTemplates = true) {
 }
 
 describe('createSpecimen', () => {
-	it.each([true, false])('makes a draft of a scan, in one save that can be undone (templates: %s)', async (templates) => {
-		const { desk, upload, uploads, make, load, read, contentDir } = await place(templates);
-		const name = await upload();
-		const before = (await load()).problems;
-		const made = await make(
-			asked({ kind: 'scan', upload: name, units: 'mm', crownHeight_mm: templates ? 30 : null }),
-		);
-		if (!made.ok) throw new Error(JSON.stringify(made.problem));
-		expect(made.value.needsMarks).toBe(false);
-		expect((await readdir(join(contentDir, 'specimens/skm-0300'))).sort()).toEqual([
-			'label.en.md',
-			'scan.stl',
-			'specimen.yaml',
-		]);
-		const facts = await read('specimens/skm-0300/specimen.yaml');
-		if (templates) {
-			expect(facts).toMatch(/^# yaml-language-server: .*\nstatus: draft\n/);
-			expect(facts).toContain('# What the card in the drawer says');
-			expect(facts).toContain('# um, mm, cm, m or in');
-		}
-		expect(facts).not.toMatch(/for example|Copy this folder|take away/);
-		expect(parse(facts)).toEqual({
-			status: 'draft',
-			accession: 'SKM 0300: “a”',
-			group: 'mosasaurus',
-			part: 'crown',
-			preservation: 'tan',
-			bed: 'marl',
-			identified: { by: 'Skerrow Museum', certainty: 'unsure' },
-			shape: { scan: { file: 'scan.stl', units: 'mm' } },
-			...(templates && { declared: { crown_height_mm: 30 } }),
-			licence: 'http://creativecommons.org/licenses/by/4.0/',
-			rights_holder: 'Skerrow # Museum',
-			sources: ['book'],
-		});
-		const { draft, problems } = await load();
-		expect(problems).toEqual(before);
-		const specimen = draft?.specimens.find(({ id }) => id === 'skm-0300');
-		expect(specimen?.text.en?.title).toBe('A stout crown: new');
-		expect(new Uint8Array(await readFile(join(contentDir, 'specimens/skm-0300/scan.stl')))).toEqual(SCAN);
-		// the upload has done its work
-		expect(await uploads.find(name)).toBeNull();
+	it.each([true, false])(
+		'makes a draft of a scan, in one save that can be undone (templates: %s)',
+		async (templates) => {
+			const { desk, upload, uploads, make, load, read, contentDir } = await place(templates);
+			const name = await upload();
+			const before = (await load()).problems;
+			const made = await make(
+				asked({ kind: 'scan', upload: name, units: 'mm', crownHeight_mm: templates ? 30 : null }),
+			);
+			if (!made.ok) throw new Error(JSON.stringify(made.problem));
+			expect(made.value.needsMarks).toBe(false);
+			expect((await readdir(join(contentDir, 'specimens/skm-0300'))).sort()).toEqual([
+				'label.en.md',
+				'scan.stl',
+				'specimen.yaml',
+			]);
+			const facts = await read('specimens/skm-0300/specimen.yaml');
+			if (templates) {
+				expect(facts).toMatch(/^# yaml-language-server: .*\nstatus: draft\n/);
+				expect(facts).toContain('# What the card in the drawer says');
+				expect(facts).toContain('# um, mm, cm, m or in');
+			}
+			expect(facts).not.toMatch(/for example|Copy this folder|take away/);
+			expect(parse(facts)).toEqual({
+				status: 'draft',
+				accession: 'SKM 0300: “a”',
+				group: 'mosasaurus',
+				part: 'crown',
+				preservation: 'tan',
+				bed: 'marl',
+				identified: { by: 'Skerrow Museum', certainty: 'unsure' },
+				shape: { scan: { file: 'scan.stl', units: 'mm' } },
+				...(templates && { declared: { crown_height_mm: 30 } }),
+				licence: 'http://creativecommons.org/licenses/by/4.0/',
+				rights_holder: 'Skerrow # Museum',
+				sources: ['book'],
+			});
+			const { draft, problems } = await load();
+			expect(problems).toEqual(before);
+			const specimen = draft?.specimens.find(({ id }) => id === 'skm-0300');
+			expect(specimen?.text.en?.title).toBe('A stout crown: new');
+			expect(new Uint8Array(await readFile(join(contentDir, 'specimens/skm-0300/scan.stl')))).toEqual(SCAN);
+			// the upload has done its work
+			expect(await uploads.find(name)).toBeNull();
 
-		const [version] = await desk.versions();
-		expect(version.what).toEqual({ code: 'new-specimen', data: { id: 'skm-0300', accession: 'SKM 0300: “a”' } });
-		const undone = await desk.restore({
-			versionId: version.id,
-			side: 'before',
-			scope: 'version',
-			what: { code: 'undone' },
-		});
-		expect(undone.ok).toBe(true);
-		expect(await readdir(join(contentDir, 'specimens'))).not.toContain('skm-0300');
-	});
+			const [version] = await desk.versions();
+			expect(version.what).toEqual({
+				code: 'new-specimen',
+				data: { id: 'skm-0300', accession: 'SKM 0300: “a”' },
+			});
+			const undone = await desk.restore({
+				versionId: version.id,
+				side: 'before',
+				scope: 'version',
+				what: { code: 'undone' },
+			});
+			expect(undone.ok).toBe(true);
+			expect(await readdir(join(contentDir, 'specimens'))).not.toContain('skm-0300');
+		},
+	);
 
 	it.each([true, false])('makes a model from another’s form, to size (templates: %s)', async (templates) => {
 		const { make, load, read } = await place(templates);
@@ -163,7 +169,10 @@ describe('createSpecimen', () => {
 		});
 		const name = await upload();
 		const wrong = await make(
-			asked({ kind: 'scan', upload: name, units: 'mm', crownHeight_mm: null }, { title: '', group: 'unknown' }),
+			asked(
+				{ kind: 'scan', upload: name, units: 'mm', crownHeight_mm: null },
+				{ title: '', group: 'unknown' },
+			),
 		);
 		if (wrong.ok || wrong.problem.code !== 'has-errors') throw new Error('was saved');
 		const said = wrong.problem.fresh.map(({ file, path }) => `${file} ${path}`);

@@ -9,7 +9,17 @@ export type IdTrouble = 'empty' | 'letters' | 'taken';
 /** What the form still wants, by the field that it stands in. */
 export type Lack = 'accession' | 'id' | Needed | 'scan' | 'units' | 'like' | 'size';
 type Needed = (typeof NEEDED)[number];
-const NEEDED = ['group', 'part', 'preservation', 'by', 'certainty', 'title', 'short', 'licence', 'rightsHolder'] as const;
+const NEEDED = [
+	'group',
+	'part',
+	'preservation',
+	'by',
+	'certainty',
+	'title',
+	'short',
+	'licence',
+	'rightsHolder',
+] as const;
 
 /** A new specimen as it is typed. */
 export class NewForm {

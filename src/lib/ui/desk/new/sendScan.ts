@@ -27,7 +27,9 @@ export function sendScan(file: File, lang: string, onprogress: (share: number) =
 			// another one would be taken for a form
 			request.setRequestHeader('content-type', 'application/octet-stream');
 			request.responseType = 'json';
-			request.upload.addEventListener('progress', ({ loaded, total }) => onprogress(total ? loaded / total : 0));
+			request.upload.addEventListener('progress', ({ loaded, total }) =>
+				onprogress(total ? loaded / total : 0),
+			);
 			request.addEventListener('load', () => resolve(sentOf(request!)));
 			request.addEventListener('error', () => resolve({ ok: false, why: 'no-answer' }));
 			request.addEventListener('abort', () => resolve({ ok: false, why: 'cancelled' }));
