@@ -4,7 +4,7 @@ import type { APIRequestContext, Page } from '@playwright/test';
 import { AxeBuilder } from './axe';
 import { asStaff, CONTENT, expect, ready, test } from './helpers';
 
-// A curator at the desk: a broken file, somebody else's change, undo, order.
+// A curator at the desk: a typo, a broken file, somebody else's change, undo, order, a draft.
 
 const ID = 'skm-0104';
 const LABEL = path.join(CONTENT, 'specimens', ID, 'label.en.md');
@@ -28,6 +28,36 @@ async function keeping(files: string[], run: () => Promise<void>): Promise<void>
 }
 
 test.beforeEach(({ page }) => asStaff(page));
+
+test('a typo mended at the desk shows in the room beside it, then on the screens, and can be undone', async ({
+	page,
+	request,
+}) => {
+	await keeping([LABEL], async () => {
+		const before = await readFile(LABEL, 'utf8');
+		const mended = 'A name mended: this morning';
+		const onScreens = async () => (await (await request.get(`/compare?teeth=${ID}`)).text()).includes(mended);
+		await page.goto(`/desk/specimen/${ID}`);
+		await ready(page);
+		const title = page.locator('[data-field="title"][data-lang="en"] textarea');
+		const old = await title.inputValue();
+		await title.fill(mended);
+		// the room in the frame, not the screens in the gallery
+		await expect(page.frameLocator('iframe').locator('[data-place="1"] h2')).toHaveText(mended, {
+			timeout: 30_000,
+		});
+		expect(await onScreens()).toBe(false);
+		await page.keyboard.press('Control+s');
+		await expect(news(page)).toHaveAttribute('data-save', 'saved');
+		await expect.poll(onScreens).toBe(true);
+		expect(await readFile(LABEL, 'utf8')).toBe(before.replace(/^title: .*$/m, `title: "${mended}"`));
+
+		await page.getByRole('button', { name: 'Undo this save' }).click();
+		await expect(title).toHaveValue(old);
+		await expect.poll(onScreens).toBe(false);
+		expect(await readFile(LABEL, 'utf8')).toBe(before);
+	});
+});
 
 test('a mistake is told at its line while one types; saved all the same, the exhibit still stands', async ({
 	page,
@@ -92,8 +122,11 @@ test('what somebody else changed meanwhile is not written over: both are shown, 
 	});
 });
 
-test('by keys a room changes its place', async ({ page, request }) => {
-	await keeping([EXHIBIT], async () => {
+test('by keys a room changes its place on the start screen; a draft is not in the room', async ({
+	page,
+	request,
+}) => {
+	await keeping([EXHIBIT, FACTS], async () => {
 		await page.goto('/desk/order');
 		await ready(page);
 		const grip = page.locator('[data-item="feeding"] [data-what="grip"]');
@@ -104,6 +137,16 @@ test('by keys a room changes its place', async ({ page, request }) => {
 		await save(page).click();
 		await expect(news(page)).toHaveAttribute('data-save', 'saved');
 		expect(await readFile(EXHIBIT, 'utf8')).toContain('rooms: [feeding, compare,');
+
+		await page.goto(`/desk/specimen/${ID}`);
+		await ready(page);
+		await page.getByRole('button', { name: 'Facts', exact: true }).click();
+		await page.getByRole('radio', { name: 'do not see it (draft)' }).check();
+		await save(page).click();
+		await expect(news(page)).toHaveAttribute('data-save', 'saved');
+		await page.goto('/desk');
+		await expect(page.locator(`tr[data-specimen="${ID}"]`)).toContainText('draft');
+		expect(await (await request.get('/compare')).text()).not.toContain(`data-specimen="${ID}"`);
 	});
 	await expect.poll(async () => (await health(request)).problems.errors).toBe(0);
 });
