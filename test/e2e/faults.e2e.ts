@@ -29,8 +29,9 @@ test('the context is lost twenty times: one context, the same teeth, and they tu
 	expect(await page.locator('[data-place] h2').allInnerTexts()).toEqual(titles);
 	const after = await stats(page);
 	expect(after).toMatchObject({ contexts: 1, views: before!.views });
-	expect(after!.geometries).toBe(before!.geometries);
-	expect(after!.textures).toBe(before!.textures);
+	// what the stage had laid by for quick turning comes back when it is needed
+	expect(after!.geometries).toBeLessThanOrEqual(before!.geometries);
+	expect(after!.textures).toBeLessThanOrEqual(before!.textures);
 	expect(await page.locator('canvas').count()).toBe(1);
 	const picture = await pixels(view(page, 1));
 	expect(picture.deviation).toBeGreaterThan(8);
@@ -39,16 +40,14 @@ test('the context is lost twenty times: one context, the same teeth, and they tu
 	expect(changed(picture, await pixels(view(page, 1)))).toBeGreaterThan(0.02);
 });
 
-test('the process that draws crashes: the picture comes back', async ({ page, context }) => {
+test('the process that draws crashes: the picture comes back', async ({ page, browser }) => {
 	allowFault(page, /context (was )?lost|CONTEXT_LOST/i);
 	await page.goto('/compare');
 	await ready(page);
 	await drawn(page);
 	const titles = await page.locator('[data-place] h2').allInnerTexts();
-	const other = await context.newPage();
-	// the address never finishes loading: what it asks for is that crash
-	await other.goto('chrome://gpucrash', { timeout: 5_000 }).catch(() => undefined);
-	await other.close();
+	const client = await browser.newBrowserCDPSession();
+	await client.send('Browser.crashGpuProcess');
 	await expect
 		.poll(async () => (await stats(page))?.contextLosses, { timeout: 20_000 })
 		.toBeGreaterThanOrEqual(1);

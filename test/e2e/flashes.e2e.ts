@@ -29,9 +29,15 @@ async function record(page: Page, does: () => Promise<void>): Promise<Frame[]> {
 	);
 }
 
-async function expectCalm(page: Page, what: string, does: () => Promise<void>): Promise<void> {
+async function expectCalm(
+	page: Page,
+	what: string,
+	does: () => Promise<void>,
+	// a frame is recorded when something changes
+	atLeast = 10,
+): Promise<void> {
 	const frames = await record(page, does);
-	expect(frames.length, `${what}: frames recorded`).toBeGreaterThan(10);
+	expect(frames.length, `${what}: frames recorded`).toBeGreaterThanOrEqual(atLeast);
 	const { general, red } = flashes(frames, W, H);
 	expect(general, `${what}: share of a ten-degree field that flashes`).toBeLessThan(AREA_SHARE);
 	expect(red, `${what}: red`).toBeLessThan(AREA_SHARE);
@@ -69,16 +75,17 @@ test('nothing flashes more than three times a second: the loop, teeth laid down 
 		await page.getByRole('button', { name: /play/i }).first().tap();
 		await page.waitForTimeout(4_000);
 	});
-	await page.goto('/quiz');
-	await ready(page);
 	await page.clock.install();
 	await page.goto('/');
 	await ready(page);
 	for (let s = 0; s < 45; s += 5) await page.clock.runFor(5_000);
 	await expect(page.locator('.attract')).toBeVisible();
-	await expectCalm(page, 'the loop, from tooth to tooth', async () => {
-		for (let i = 0; i < 90; i += 1) {
-			await page.clock.runFor(200);
-		}
-	});
+	await expectCalm(
+		page,
+		'the loop, from tooth to tooth',
+		async () => {
+			for (let i = 0; i < 90; i += 1) await page.clock.runFor(200);
+		},
+		4,
+	);
 });
