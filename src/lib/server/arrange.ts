@@ -26,7 +26,10 @@ export function readRooms(exact: string): OpenRoom[] {
 	if (!Array.isArray(value?.rooms)) return [];
 	return value.rooms.flatMap((entry: unknown): OpenRoom[] => {
 		if (typeof entry === 'string') return [{ room: entry, from: '', until: '' }];
-		const { room, show } = (entry ?? {}) as { room?: unknown; show?: { from?: unknown; until?: unknown } | null };
+		const { room, show } = (entry ?? {}) as {
+			room?: unknown;
+			show?: { from?: unknown; until?: unknown } | null;
+		};
 		if (typeof room !== 'string') return [];
 		const day = (found: unknown): string => (typeof found === 'string' ? found : '');
 		return [{ room, from: day(show?.from), until: day(show?.until) }];
@@ -65,7 +68,8 @@ function writeRooms(exact: string, wanted: readonly OpenRoom[]): Edited {
 	splice.replaceAll(pair, ` [${entries.map(written).join(', ')}]`);
 	const made = splice.result();
 	const after = readYaml(made).value;
-	return after !== undefined && canonicalJson(after) === canonicalJson({ ...(before as object), rooms: entries })
+	return after !== undefined &&
+		canonicalJson(after) === canonicalJson({ ...(before as object), rooms: entries })
 		? ok(mark + made)
 		: fail({ code: 'not-editable' });
 }

@@ -5,7 +5,12 @@ const samples = (values: number[]) => values.map((value, i) => ({ at_h: i, value
 
 it('compares the first and the last quarter after the warm-up', () => {
 	// two hours of warm-up, then 100, 100 ... 110, 110
-	const { first, last, share, samples: count } = growth(samples([10, 50, 100, 100, 103, 105, 105, 106, 110, 110]), 2);
+	const {
+		first,
+		last,
+		share,
+		samples: count,
+	} = growth(samples([10, 50, 100, 100, 103, 105, 105, 106, 110, 110]), 2);
 	expect([first, last, count]).toEqual([100, 110, 8]);
 	expect(share).toBeCloseTo(0.1, 12);
 });
