@@ -3,6 +3,7 @@ import { bounds } from '../../domain/mesh/bounds';
 import { fail, ok, type Result } from '../../domain/result';
 import { measureScan } from '../prepare/measureScan';
 import { needsMarks } from '../prepare/provisionalShape';
+import { sniff } from '../scan/sniff';
 import { readScan } from '../scan/readScan';
 import { scanFormatOf } from './scanFormatOf';
 
@@ -27,7 +28,7 @@ export async function lookAtScan(bytes: Uint8Array, name: string): Promise<Resul
 		return problem(
 			'scan',
 			'unknown-format',
-			'Its bytes are not those of a scan.',
+			`By its bytes it is ${sniff(bytes)?.name ?? 'no scan'}.`,
 			'Save the scan as GLB, STL, PLY or OBJ.',
 		);
 	// read as mm, so that numbers stay as they are in the file
