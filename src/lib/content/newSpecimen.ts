@@ -53,8 +53,11 @@ export type NewSpecimenAnswer =
 			/** the page to go on with: its words and facts, or its marks */
 			next: 'specimen' | 'mark';
 	  }
-	/** taken: the id is another specimen's; upload-gone: choose the scan again; no-form: the form begun with is gone */
-	| { ok: false; failure: { code: 'taken' | 'upload-gone' | 'no-form' } };
+	/**
+	 * taken: the id is another specimen's; upload-gone: choose the scan again; no-form: the form begun with is gone; of
+	 * another scan: no-scan: the file names none; not-editable: it is written in a way that cannot be changed here
+	 */
+	| { ok: false; failure: { code: 'taken' | 'upload-gone' | 'no-form' | 'no-scan' | 'not-editable' } };
 
 /** Name of a scan in its specimen's folder; never that of the file that was sent. */
 export const scanName = (format: UploadFormat): string => `scan.${format}`;

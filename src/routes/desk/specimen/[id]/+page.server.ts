@@ -2,6 +2,7 @@ import { CERTAINTIES, PARTS, PRESERVATIONS } from '$lib/content/exhibit';
 import type { DeskFile, LabelFields } from '$lib/content/specimenDesk';
 import { getDeskFiles } from '$lib/server/desk/getDeskFiles';
 import { getStore } from '$lib/server/getStore';
+import { scanLines } from '$lib/server/newSpecimen/replaceScan';
 import { NO_LABEL, readFacts, readLabelFields } from '$lib/server/specimenDesk/readFields';
 import { staffOnly } from '$lib/server/staffOnly';
 import { pick } from '$lib/server/viewFor';
@@ -49,6 +50,7 @@ export const load: PageServerLoad = async (event) => {
 		fields: { files: [factsFile, ...labelFiles], facts: facts?.fields ?? null, labels },
 		missing: languages.filter((_, i) => labelFiles[i].exact === null),
 		unreadable,
+		isScan: factsFile.exact !== null && scanLines(factsFile.exact) !== null,
 		shown: exhibit.specimens.some((one) => one.id === id),
 		choices: {
 			group: exhibit.groups.map(named),

@@ -1,0 +1,23 @@
+import { ID_PATTERN } from '$lib/content/schemas';
+import { getDeskFiles } from '$lib/server/desk/getDeskFiles';
+import { scanLines } from '$lib/server/newSpecimen/replaceScan';
+import { readFacts } from '$lib/server/specimenDesk/readFields';
+import { staffOnly } from '$lib/server/staffOnly';
+import { error } from '@sveltejs/kit';
+import type { PageServerLoad } from './$types';
+
+/** What a specimen's file says of its scan; for staff only. */
+export const load: PageServerLoad = async (event) => {
+	staffOnly(event);
+	const { id } = event.params;
+	if (!ID_PATTERN.test(id)) error(404, 'Not found');
+	const opened = await getDeskFiles().open(`specimens/${id}/specimen.yaml`);
+	const scan = opened.ok ? scanLines(opened.value.exact) : null;
+	if (!opened.ok || !scan) error(404, 'Not found');
+	return {
+		id,
+		accession: readFacts(opened.value.exact)?.fields.accession || id,
+		file: typeof scan.file === 'string' ? scan.file : '',
+		marked: scan.crown !== undefined,
+	};
+};
