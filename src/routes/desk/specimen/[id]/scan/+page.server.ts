@@ -1,3 +1,4 @@
+import { readYaml } from '$lib/content/readYaml';
 import { ID_PATTERN } from '$lib/content/schemas';
 import { getDeskFiles } from '$lib/server/desk/getDeskFiles';
 import { scanLines } from '$lib/server/newSpecimen/replaceScan';
@@ -19,5 +20,13 @@ export const load: PageServerLoad = async (event) => {
 		accession: readFacts(opened.value.exact)?.fields.accession || id,
 		file: typeof scan.file === 'string' ? scan.file : '',
 		marked: scan.crown !== undefined,
+		cardHeight_mm: cardHeight(opened.value.text),
 	};
 };
+
+/** What the card in the drawer says, mm; null where it says nothing. */
+function cardHeight(facts: string): number | null {
+	const value = readYaml(facts).value as { declared?: { crown_height_mm?: unknown } | null } | null;
+	const height = value?.declared?.crown_height_mm;
+	return typeof height === 'number' && height > 0 ? height : null;
+}
