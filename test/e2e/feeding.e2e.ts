@@ -353,10 +353,13 @@ for (const lang of ['en', 'fr', 'es']) {
 				await page.keyboard.press('Enter');
 				await expect(page.locator('[data-bite]')).toHaveAttribute('data-done', '');
 			}
-			const { violations } = await new AxeBuilder({ page })
-				.withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-				.analyze();
-			expect(violations.map(({ id, nodes }) => `${step} ${id}: ${nodes[0]?.html}`)).toEqual([]);
+			// colours and structure are the same in every language; words and widths are looked at in each
+			if (lang === 'en') {
+				const { violations } = await new AxeBuilder({ page })
+					.withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+					.analyze();
+				expect(violations.map(({ id, nodes }) => `${step} ${id}: ${nodes[0]?.html}`)).toEqual([]);
+			}
 			// a key without words would show as itself
 			expect(await page.locator('main').innerText()).not.toMatch(/feed_|measure_/);
 			const small = await page
