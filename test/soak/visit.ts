@@ -34,6 +34,21 @@ const press = (page: Page, selector: string, at = 0): Promise<boolean> =>
 		[selector, at] as [string, number],
 	);
 
+/** Taps until what it leads to is there: the browser takes a tap that follows a swipe at once for the end of the swipe. */
+async function tapTo(page: Page, selector: string, there: string): Promise<void> {
+	for (let tries = 0; tries < 5; tries += 1) {
+		await page.locator(selector).tap();
+		const come = page.locator(there).waitFor({ timeout: 5_000 });
+		if (
+			await come.then(
+				() => true,
+				() => false,
+			)
+		)
+			return;
+	}
+	throw new Error(`five taps on ${selector} did not lead to ${there}`);
+}
 const ready = (page: Page) => page.locator('[data-ready]').waitFor();
 async function into(page: Page, room: string): Promise<void> {
 	await page.locator(`[data-room="${room}"]`).tap();
@@ -84,8 +99,7 @@ export async function visit(page: Page, client: CDPSession, random: Random): Pro
 		await room(page, client, random);
 		path.push(room.name);
 		if (i + 1 < count) {
-			await page.locator('header a.home').tap();
-			await page.locator('[data-room="compare"]').waitFor();
+			await tapTo(page, 'header a.home', '[data-room="compare"]');
 		}
 	}
 	return path;
