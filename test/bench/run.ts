@@ -2,9 +2,10 @@ import { cp, mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promises'
 import os from 'node:os';
 import path from 'node:path';
 import { gzipSync } from 'node:zlib';
-import { chromium, type Browser, type Page } from '@playwright/test';
+import type { Browser, Page } from '@playwright/test';
 import { ROOT } from '../../src/scripts/setup.mjs';
 import { benchFeeding } from './feeding';
+import { launch } from './launch';
 import { benchLoad } from './load';
 import { NAIVE_PAGE } from './naivePage';
 import { benchScan } from './scan';
@@ -22,21 +23,6 @@ function median(values: number[]): number {
 	const sorted = [...values].sort((a, b) => a - b);
 	return sorted.length ? sorted[Math.floor(sorted.length / 2)] : Number.NaN;
 }
-
-const launch = () =>
-	chromium.launch({
-		executablePath: process.env.CHROMIUM_PATH,
-		args: [
-			'--no-sandbox',
-			'--disable-quic',
-			'--no-first-run',
-			'--disable-background-networking',
-			'--disable-component-update',
-			'--disable-sync',
-			'--use-angle=swiftshader',
-			'--enable-unsafe-swiftshader',
-		],
-	});
 
 /** A new visitor with nothing cached. */
 async function visitor(browser: Browser) {

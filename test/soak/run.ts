@@ -1,8 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
-import { chromium, type CDPSession } from '@playwright/test';
+import type { CDPSession } from '@playwright/test';
 import { ROOT } from '../../src/scripts/setup.mjs';
 import { seededRandom } from '../../src/lib/domain/random/seededRandom';
+import { launch } from '../bench/launch';
 import { serve } from '../bench/server';
 import { growth, type Sample } from './growth';
 import { visit } from './visit';
@@ -26,19 +27,7 @@ if (minutes !== null && !(minutes >= 2)) {
 const log = (line: string) => process.stderr.write(`${line}\n`);
 
 const served = await serve({ contentDir: path.join(ROOT, 'content'), port: 4691 });
-const browser = await chromium.launch({
-	executablePath: process.env.CHROMIUM_PATH,
-	args: [
-		'--no-sandbox',
-		'--disable-quic',
-		'--no-first-run',
-		'--disable-background-networking',
-		'--disable-component-update',
-		'--disable-sync',
-		'--use-angle=swiftshader',
-		'--enable-unsafe-swiftshader',
-	],
-});
+const browser = await launch();
 // memory does not depend on the number of pixels, time does
 const context = await browser.newContext({ viewport: { width: 1280, height: 720 }, hasTouch: true });
 await context.addInitScript('globalThis.__name = (made) => made');
