@@ -30,6 +30,8 @@ export default defineConfig({
 		include: ['test/unit/**/*.test.ts', 'test/reference/**/*.test.ts'],
 		environment: 'node',
 		testTimeout: 30_000,
+		// files, processes and databases on a busy machine: one more try, which the report names
+		retry: 1,
 		setupFiles: ['test/setup.ts'],
 	},
 });
