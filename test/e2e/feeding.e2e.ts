@@ -140,6 +140,8 @@ test('keyboard: triangle, tabs, biting, and the panel behind a number', async ({
 	await expect.poll(async () => Number.parseFloat(await force.innerText())).toBeGreaterThan(0.5);
 	await page.keyboard.press('Enter');
 	await expect(hold).toHaveAttribute('aria-pressed', 'false');
+	// the last frame of the movement may still be on its way to the page
+	await page.waitForTimeout(300);
 	const stopped = await force.innerText();
 	await page.waitForTimeout(300);
 	expect(await force.innerText()).toBe(stopped);
