@@ -49,7 +49,7 @@ export function lockDown(page: Window): () => void {
 	on(
 		document,
 		'pointerdown',
-		touch((event) => resting.down(event.pointerId, event.timeStamp)),
+		touch((event) => resting.down(event.pointerId, event.timeStamp, event.isPrimary)),
 	);
 	for (const name of ['pointerup', 'pointercancel'])
 		on(

@@ -2,9 +2,12 @@
 export const LEANING_ms = 3000;
 /** More touches at the same time are hands laid flat, or a cloth: two visitors with three fingers each are fewer. */
 export const MOST_TOUCHES = 8;
+/** Nobody lies on the glass for as long as this. */
+export const FORGOTTEN_ms = 60_000;
 
 export interface RestingTouch {
-	down(id: number, t_ms: number): void;
+	/** `first`: the browser says that no other finger is down (`isPrimary`). */
+	down(id: number, t_ms: number, first?: boolean): void;
 	/** Lifted, or lost. */
 	up(id: number, t_ms: number): void;
 	/** Whether a click that this contact made shall count for nothing. */
@@ -18,8 +21,11 @@ export function restingTouch(): RestingTouch {
 	const refused = new Set<number>();
 	let crowd = false;
 	return {
-		down(id, t_ms) {
+		down(id, t_ms, first = false) {
 			refused.delete(id);
+			// a finger whose lifting was never told, by a driver's fault, must not press on the glass for ever
+			for (const [other, since] of down) if (first || t_ms - since > FORGOTTEN_ms) down.delete(other);
+			if (down.size === 0) crowd = false;
 			down.set(id, t_ms);
 			if (down.size > MOST_TOUCHES) crowd = true;
 		},

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { LEANING_ms, MOST_TOUCHES, restingTouch } from '../../../src/lib/kiosk/restingTouch';
+import { FORGOTTEN_ms, LEANING_ms, MOST_TOUCHES, restingTouch } from '../../../src/lib/kiosk/restingTouch';
 import { REST_ms } from '../../../src/lib/stage/thresholds';
 
 describe('restingTouch', () => {
@@ -34,6 +34,22 @@ describe('restingTouch', () => {
 		touch.down(30, 400);
 		touch.up(30, 500);
 		expect(touch.refuses(30)).toBe(false);
+	});
+
+	it('forgets fingers whose lifting was never told: at the next first finger, or after a minute', () => {
+		const touch = restingTouch();
+		for (let id = 0; id < 20; id += 1) touch.down(id, 0);
+		touch.down(30, 100);
+		touch.up(30, 200);
+		expect(touch.refuses(30)).toBe(true);
+		touch.down(31, 300, true);
+		touch.up(31, 400);
+		expect(touch.refuses(31)).toBe(false);
+
+		for (let id = 40; id < 60; id += 1) touch.down(id, 1_000);
+		touch.down(70, 1_000 + FORGOTTEN_ms + 1);
+		touch.up(70, 1_100 + FORGOTTEN_ms);
+		expect(touch.refuses(70)).toBe(false);
 	});
 
 	it('knows nothing of what it has not seen come down', () => {
