@@ -82,6 +82,8 @@ test('the database holds a day, ids of the exhibit, steps of time and small numb
 		language: (value) => ['en', 'fr', 'es'].includes(String(value)),
 		specimen: (value) => /^[a-z0-9]+(-[a-z0-9]+)*$/.test(String(value)),
 		laid: (value) => typeof value === 'boolean',
+		// a place in the house that screens.yaml names, where one was told
+		screen: (value) => /^[a-z0-9]+(-[a-z0-9]+)*$/.test(String(value)),
 	};
 	for (const row of rows) {
 		expect(Object.keys(row).sort()).toEqual(['count', 'day', 'facts', 'kind']);
