@@ -1,4 +1,5 @@
 import type { SaveAnswer } from './deskAnswers';
+import type { FactFields } from './specimenDesk';
 import type { UploadFormat } from './scanUpload';
 
 /** Units that a scan may be said to be in at the desk. */
@@ -25,18 +26,8 @@ export type NewShape =
 	  };
 
 /** What is asked of a new specimen; empty texts = not there. Words are in the exhibit's first language. */
-export interface NewSpecimen {
+export interface NewSpecimen extends Omit<FactFields, 'status' | 'from' | 'until'> {
 	id: string;
-	accession: string;
-	group: string;
-	part: string;
-	preservation: string;
-	bed: string;
-	by: string;
-	certainty: string;
-	licence: string;
-	rightsHolder: string;
-	sources: string[];
 	title: string;
 	short: string;
 	alt: string;

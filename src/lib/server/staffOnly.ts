@@ -1,6 +1,7 @@
 import { dev } from '$app/environment';
 import { error, redirect, type RequestEvent } from '@sveltejs/kit';
 import { createHash, timingSafeEqual } from 'node:crypto';
+import { sameOrigin } from './sameOrigin';
 import { getStaff, liveSession } from './staff/getStaff';
 import { ENDS_AFTER_ms, type Session, type SessionKind } from './staff/sessions';
 
@@ -108,11 +109,8 @@ const countsAsUse = ({ request, isDataRequest }: Asked): boolean =>
 /** Reading may come from anywhere that may knock; what changes something must come from a page of this server. */
 function isOwnPage(request: Request): boolean {
 	if (!changes(request)) return true;
-	const { headers } = request;
-	const origin = headers.get('origin');
-	const site = headers.get('sec-fetch-site');
-	if (site !== null && site !== 'same-origin') return false;
-	return origin !== null && hostOf(origin) === headers.get('host');
+	const site = request.headers.get('sec-fetch-site');
+	return (site === null || site === 'same-origin') && sameOrigin(request);
 }
 
 function hasToken({ request, cookies }: Asked): boolean {
@@ -141,12 +139,3 @@ function isLoopback(event: Placed): boolean {
 
 /** `localhost:4173`, `127.0.0.1` or `[::1]:4173` */
 const isLocalName = (host: string): boolean => /^(localhost|127\.0\.0\.1|\[::1\])(:\d{1,5})?$/i.test(host);
-
-function hostOf(origin: string): string | null {
-	try {
-		const { protocol, host } = new URL(origin);
-		return protocol === 'http:' || protocol === 'https:' ? host : null;
-	} catch {
-		return null; // "null", as from a file or a sandboxed frame
-	}
-}
